@@ -1,0 +1,72 @@
+package hornbook.shared.exchange;
+
+import hornbook.shared.shop.BadInput;
+import hornbook.shared.shop.Kind;
+import hornbook.shared.store.Books;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import tools.jackson.core.JacksonException;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Takes a folder of exchange files into the books: every good row in one deed, every bad one named. */
+public final class Import {
+    private static final JsonMapper JSON = new JsonMapper();
+
+    private final Books books;
+    private final KnowledgeFiles knowledge;
+
+    public Import(Books books, KnowledgeFiles knowledge) {
+        this.books = books;
+        this.knowledge = knowledge;
+    }
+
+    /**
+     * Reads a folder; ids in it are kept as the shop's own.
+     *
+     * @param dryRun reports what would be taken and changes nothing
+     * @throws BadInput where the folder holds no file of the exchange format
+     */
+    public ImportReport from(Path folder, boolean dryRun) {
+        KnowledgeFiles.Incoming entries = knowledge.read(folder);
+        Sheets sheets = new Sheets(books, entries.refused(), entries.remarks());
+        boolean any = entries.read() > 0 || readSettings(folder, sheets);
+        for (Kind<?> kind : Kind.ALL) {
+            Path file = folder.resolve(kind.file());
+            if (Files.exists(file)) {
+                any = true;
+                sheets.read(kind, CsvFile.read(file));
+            }
+        }
+        if (!any) {
+            throw new BadInput(folder + " holds no file of the exchange format, as lots.csv: name a folder that does");
+        }
+        if (!dryRun) {
+            books.write("import of " + folder.getFileName(), writing -> {
+                entries.entries().forEach(entry -> writing.entry(entry.path(), entry.json()));
+                sheets.into(writing, books.today());
+            });
+        }
+        return sheets.report(entries.read(), entries.entries().size());
+    }
+
+    private static boolean readSettings(Path folder, Sheets sheets) {
+        Path file = folder.resolve(Export.SETTINGS);
+        if (!Files.exists(file)) {
+            return false;
+        }
+        try {
+            JsonNode tree = JSON.readTree(Files.readString(file));
+            if (!tree.isObject()) {
+                throw new IOException("no object");
+            }
+            tree.properties()
+                    .forEach(p -> sheets.setting(p.getKey(), p.getValue().toString()));
+        } catch (IOException | JacksonException e) {
+            sheets.refuse(
+                    Refusal.wholeFile(Export.SETTINGS, "is not a JSON object of settings: correct or leave it out"));
+        }
+        return true;
+    }
+}

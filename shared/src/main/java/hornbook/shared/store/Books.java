@@ -1,0 +1,176 @@
+package hornbook.shared.store;
+
+import hornbook.shared.shop.BadInput;
+import hornbook.shared.shop.ShopRecord;
+import hornbook.shared.shop.ShopUnavailable;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * The shop's books: read by anybody, written in deeds by one process at a time.
+ *
+ * <pre>{@code
+ * try (Books books = Books.open(folder, Access.WRITE)) {
+ *     books.write("count drawer B-4", w -> w.put(movement));
+ * }
+ * }</pre>
+ *
+ * Every call may throw {@link ShopUnavailable} where the file cannot be read or written.
+ */
+public final class Books implements AutoCloseable {
+    private static final JsonMapper JSON = new JsonMapper();
+
+    private final Path folder;
+    private final @Nullable WriterLock lock;
+    private final Readers readers;
+    private final @Nullable Writer writer;
+    private final @Nullable LocalDate asOf;
+
+    Books(Path folder, @Nullable WriterLock lock, Readers readers, @Nullable Writer writer, @Nullable LocalDate asOf) {
+        this.folder = folder;
+        this.lock = lock;
+        this.readers = readers;
+        this.writer = writer;
+        this.asOf = asOf;
+    }
+
+    /** Opens a shop. WRITE makes one in an empty or missing folder and is refused while another process writes. */
+    public static Books open(Path folder, Access access) {
+        return new Opening(folder, access).open(null);
+    }
+
+    /** As {@link #open(Path, Access)}, with today given instead of taken from the shop's clock. */
+    public static Books open(Path folder, Access access, LocalDate today) {
+        return new Opening(folder, access).open(today);
+    }
+
+    /** Is there a shop in that folder? */
+    public static boolean in(Path folder) {
+        return java.nio.file.Files.isRegularFile(folder.resolve(Opening.FILE));
+    }
+
+    public Path folder() {
+        return folder;
+    }
+
+    /** May this process write? If not, another does, or the folder cannot be written. */
+    public boolean writable() {
+        return writer != null;
+    }
+
+    public <T extends ShopRecord> List<T> all(Class<T> type) {
+        return readers.read(query -> query.all(type));
+    }
+
+    public <T extends ShopRecord> Optional<T> find(Class<T> type, String id) {
+        return readers.read(query -> query.find(type, id));
+    }
+
+    /** The records with that value in a column, by its exchange name. */
+    public <T extends ShopRecord> List<T> where(Class<T> type, String column, String value) {
+        return readers.read(query -> query.where(type, column, value));
+    }
+
+    /** A setting's JSON value. */
+    public Optional<String> setting(String name) {
+        return readers
+                .read(query -> query.rows(
+                        "select value from setting where name = ? and value <> 'null'", r -> r.getString(1), name))
+                .stream()
+                .findFirst();
+    }
+
+    /** Names of the settings there are, in the order in which they were first set. */
+    public List<String> settings() {
+        return readers.read(query ->
+                query.rows("select name from setting where value <> 'null' order by rowid", r -> r.getString(1)));
+    }
+
+    /** Today by the shop's one clock: as told at opening, else the setting {@code as_of}, else the machine's day. */
+    public LocalDate today() {
+        if (asOf != null) {
+            return asOf;
+        }
+        return setting("as_of")
+                .map(json -> LocalDate.parse(JSON.readValue(json, String.class)))
+                .orElseGet(LocalDate::now);
+    }
+
+    /**
+     * Does one thing to the books: all of it, or none.
+     *
+     * @param title what the person did, in their words: it names the deed when it is undone
+     */
+    public Deed write(String title, Consumer<Writing> work) {
+        return writer().write(title, today(), work);
+    }
+
+    /** Takes a deed back; that is a deed of its own. Refused where a later deed touched the same record. */
+    public Deed undo(long number) {
+        Deed deed =
+                deed(number).orElseThrow(() -> new BadInput("there is no deed " + number + ": see “hornbook undo”"));
+        if (deed.undoneBy() != null) {
+            throw new BadInput("“" + deed.title() + "” is undone already, by deed " + deed.undoneBy());
+        }
+        return writer().undo(deed, today());
+    }
+
+    public Optional<Deed> deed(long number) {
+        return readers.read(query -> query.rows(Deeds.COLUMNS + "where number = ?", Deeds::read, number)).stream()
+                .findFirst();
+    }
+
+    /** The last deeds, newest first. */
+    public List<Deed> deeds(int most) {
+        return readers.read(query -> query.rows(Deeds.COLUMNS + "order by number desc limit ?", Deeds::read, most));
+    }
+
+    /** The last line of the change feed, 0 in a new shop. */
+    public long feedEnd() {
+        return readers.read(query -> query.number("select coalesce(max(seq), 0) from feed"));
+    }
+
+    /** What changed after a line of the feed, in order. */
+    public List<Change> feedAfter(long seq) {
+        return readers.read(query -> query.rows(
+                "select seq, deed, kind, id from feed where seq > ? order by seq",
+                r -> new Change(r.getLong(1), r.getLong(2), r.getString(3), r.getString(4)),
+                seq));
+    }
+
+    /** Calls a listener after each commit of this process, on the writing thread. */
+    public void onCommit(Consumer<List<Change>> listener) {
+        if (writer != null) {
+            writer.onCommit(listener);
+        }
+    }
+
+    /** Lots whose kept count differs from the sum of their ledger lines; always empty unless the file was harmed. */
+    public List<String> wrongBalances() {
+        return readers.read(query -> query.rows("select lot from balance_wrong", r -> r.getString(1)));
+    }
+
+    private Writer writer() {
+        if (writer == null) {
+            throw new ShopUnavailable("the shop in " + folder
+                    + " is open to read only, as another Hornbook writes in it: close that one first");
+        }
+        return writer;
+    }
+
+    @Override
+    public void close() {
+        readers.close();
+        if (writer != null) {
+            writer.close();
+        }
+        if (lock != null) {
+            lock.close();
+        }
+    }
+}
