@@ -1,0 +1,24 @@
+package hornbook.catalogue.entry;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One cause of a symptom.
+ *
+ * @param id unique among all causes
+ * @param share share of the cases this cause makes, among the fault's own
+ * @param check what settles it: yes means it is this
+ * @param checkMinutes bench minutes of the check, without its set-up
+ * @param setUp set-up the check needs, which checks can share
+ * @param setUpMinutes bench minutes to make that set-up; 0 without one
+ * @param fault the fault it is in its own right
+ */
+public record Cause(
+        String id,
+        String text,
+        double share,
+        String check,
+        double checkMinutes,
+        @Nullable String setUp,
+        double setUpMinutes,
+        @Nullable String fault) {}

@@ -1,0 +1,27 @@
+package hornbook.catalogue.entry;
+
+import com.fasterxml.jackson.annotation.JsonValue;
+
+/** How a finding comes to be. */
+public enum FindingKind {
+    /** Read off a gauge. */
+    MEASURE("measure"),
+    /** Reckoned from others. */
+    DERIVED("derived"),
+    /** Counted. */
+    COUNT("count"),
+    /** Seen, heard or felt, in words. */
+    OBSERVATION("observation");
+
+    private final String word;
+
+    FindingKind(String word) {
+        this.word = word;
+    }
+
+    /** The word as written in files and commands. */
+    @JsonValue
+    public String word() {
+        return word;
+    }
+}

@@ -1,0 +1,29 @@
+package hornbook.catalogue.entry;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A GHS hazard class and category with its codes.
+ *
+ * @param title class and category
+ * @param codes H codes
+ * @param pictogram GHS code
+ * @param source published source, common practice, from memory, or this shop with its jobs
+ * @param sureness how sure, in words
+ */
+public record HazardStatement(
+        String id,
+        String title,
+        List<String> codes,
+        @Nullable String pictogram,
+        @Nullable String signalWord,
+        String source,
+        String sureness)
+        implements Entry {
+
+    /** Keeps its own copies. */
+    public HazardStatement {
+        codes = List.copyOf(codes);
+    }
+}

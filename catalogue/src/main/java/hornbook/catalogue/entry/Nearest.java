@@ -1,0 +1,35 @@
+package hornbook.catalogue.entry;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.Optional;
+
+/** The name that was probably meant: the fewest letters changed, at most a third of them. */
+final class Nearest {
+    private Nearest() {}
+
+    static Optional<String> of(String typed, Collection<String> known) {
+        return known.stream()
+                .filter(name -> distance(typed, name) <= Math.max(1, typed.length() / 3))
+                .min(Comparator.comparingInt((String name) -> distance(typed, name))
+                        .thenComparing(name -> name));
+    }
+
+    /** Letters put in, left out or changed (Levenshtein 1966). */
+    private static int distance(String a, String b) {
+        int[] row = new int[b.length() + 1];
+        for (int j = 0; j <= b.length(); j++) {
+            row[j] = j;
+        }
+        for (int i = 1; i <= a.length(); i++) {
+            int diagonal = row[0];
+            row[0] = i;
+            for (int j = 1; j <= b.length(); j++) {
+                int kept = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+                diagonal = row[j];
+                row[j] = Math.min(kept, 1 + Math.min(row[j], row[j - 1]));
+            }
+        }
+        return row[b.length()];
+    }
+}

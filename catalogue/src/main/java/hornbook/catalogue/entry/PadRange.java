@@ -1,0 +1,9 @@
+package hornbook.catalogue.entry;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Usual pad sizes of a cup, mm.
+ *
+ */
+public record PadRange(double low, double high, @Nullable String note) {}

@@ -1,0 +1,29 @@
+package hornbook.catalogue.entry;
+
+import com.fasterxml.jackson.annotation.JsonValue;
+
+/** What knowing a trait is good for. */
+public enum Purpose {
+    /** Tells makes and eras apart. */
+    ID("ID"),
+    /** Decides how to take down. */
+    TEAR("TEAR"),
+    /** Decides which part fits. */
+    FIT("FIT"),
+    /** Moves the estimate. */
+    PRICE("PRICE"),
+    /** Safety or ruin. */
+    RISK("RISK");
+
+    private final String word;
+
+    Purpose(String word) {
+        this.word = word;
+    }
+
+    /** The word as written in files and commands. */
+    @JsonValue
+    public String word() {
+        return word;
+    }
+}

@@ -1,0 +1,23 @@
+package hornbook.catalogue.entry;
+
+import com.fasterxml.jackson.annotation.JsonValue;
+
+/** How a cup stands when nobody touches its key. */
+public enum Rest {
+    /** Held open by its spring. */
+    OPEN("open"),
+    /** Held shut by its spring. */
+    CLOSED("closed");
+
+    private final String word;
+
+    Rest(String word) {
+        this.word = word;
+    }
+
+    /** The word as written in files and commands. */
+    @JsonValue
+    public String word() {
+        return word;
+    }
+}

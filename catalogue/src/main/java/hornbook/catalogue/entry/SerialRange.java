@@ -1,0 +1,7 @@
+package hornbook.catalogue.entry;
+
+/**
+ * A run of numbers, both ends included.
+ *
+ */
+public record SerialRange(long from, long to) {}

@@ -1,0 +1,51 @@
+package hornbook.catalogue.entry;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads entries: the shipped files first, then the shop's own over them. */
+final class Shelf {
+    private static final String SHIPPED = "/hornbook/catalogue/entries/";
+
+    private final EntryJson json = new EntryJson();
+    private final Digest digest = new Digest();
+    private final Map<String, Entry> entries = new LinkedHashMap<>();
+    private final List<Problem> problems = new ArrayList<>();
+
+    Catalogue open(Optional<Path> folder) {
+        for (Kind kind : Kind.values()) {
+            shipped(kind).forEach(entry -> entries.put(entry.id(), entry));
+        }
+        Map<String, Entry> own = folder.map(this::own).orElse(Map.of());
+        entries.putAll(own);
+        return new Catalogue(entries.values(), own.keySet(), problems, digest.hex());
+    }
+
+    private List<Entry> shipped(Kind kind) {
+        String path = SHIPPED + kind.word() + ".json";
+        try (InputStream in = Shelf.class.getResourceAsStream(path)) {
+            if (in == null) {
+                return List.of();
+            }
+            byte[] content = in.readAllBytes();
+            digest.add("shipped/" + kind.word() + ".json", content);
+            return json.readAll(kind, content);
+        } catch (IOException e) {
+            throw new UncheckedIOException("Cannot read the shipped entries at " + path, e);
+        }
+    }
+
+    private Map<String, Entry> own(Path folder) {
+        OwnEntries files = new OwnEntries(folder, json, digest);
+        Map<String, Entry> read = files.read(entries);
+        problems.addAll(files.problems());
+        return read;
+    }
+}

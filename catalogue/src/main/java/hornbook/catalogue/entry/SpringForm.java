@@ -1,0 +1,23 @@
+package hornbook.catalogue.entry;
+
+import com.fasterxml.jackson.annotation.JsonValue;
+
+/** The two sorts of key spring. */
+public enum SpringForm {
+    /** Round wire driven into a post. */
+    NEEDLE("needle"),
+    /** Strip screwed under a key. */
+    FLAT("flat");
+
+    private final String word;
+
+    SpringForm(String word) {
+        this.word = word;
+    }
+
+    /** The word as written in files and commands. */
+    @JsonValue
+    public String word() {
+        return word;
+    }
+}
