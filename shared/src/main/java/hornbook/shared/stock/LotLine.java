@@ -1,0 +1,38 @@
+package hornbook.shared.stock;
+
+import hornbook.shared.shop.Lot;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A lot as it stands in the list of a drawer.
+ *
+ * @param count a number, or few, some or plenty
+ * @param heed why not to take from it: reserve or keepsake
+ */
+public record LotLine(
+        String id,
+        String title,
+        String dimensions,
+        @Nullable String thread,
+        String count,
+        String state,
+        @Nullable String heed) {
+
+    static LotLine of(Lot lot) {
+        return new LotLine(
+                lot.id(),
+                lot.title(),
+                lot.dimensions(),
+                lot.thread(),
+                lot.count().written(),
+                lot.state().name().toLowerCase(java.util.Locale.ROOT),
+                heed(lot));
+    }
+
+    static @Nullable String heed(Lot lot) {
+        if (lot.keepsake()) {
+            return "keepsake: measure it, copy it, never use it";
+        }
+        return lot.reserve() ? "reserve: only on asking" : null;
+    }
+}
