@@ -1,0 +1,70 @@
+package hornbook.viewer.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** What every command is given: the options all share, the folders, and how to answer. */
+final class Frame {
+    private final Surroundings around;
+    private final CommonOptions options = new CommonOptions();
+
+    Frame(Surroundings around) {
+        this.around = around;
+    }
+
+    CommonOptions options() {
+        return options;
+    }
+
+    Surroundings around() {
+        return around;
+    }
+
+    /** The folders in use, the shop as named on the line where it is. */
+    Folders folders() {
+        Folders usual = Folders.of(around);
+        Path named = options.shop;
+        return named == null
+                ? usual
+                : usual.withShop(around.here().resolve(named).normalize());
+    }
+
+    Path shop() {
+        return folders().shop();
+    }
+
+    Optional<LocalDate> asOf() {
+        return Optional.ofNullable(options.asOf);
+    }
+
+    /** Prints the answer: the record as JSON where that was asked for, otherwise as text. Gives the exit code. */
+    int answer(Object record, Consumer<PrintWriter> text) {
+        print(record, text);
+        return ExitCode.DONE;
+    }
+
+    /** As {@link #answer}, for a question that found nothing. */
+    int nothing(Object record, Consumer<PrintWriter> text) {
+        print(record, text);
+        return ExitCode.NOTHING_FOUND;
+    }
+
+    /** One line to the person, apart from any answer. */
+    void say(String line) {
+        around.err().println(line);
+        around.err().flush();
+    }
+
+    private void print(Object record, Consumer<PrintWriter> text) {
+        PrintWriter out = around.out();
+        if (options.json) {
+            out.println(Json.mapper().writeValueAsString(record));
+        } else {
+            text.accept(out);
+        }
+        out.flush();
+    }
+}

@@ -1,0 +1,67 @@
+package hornbook.viewer.window;
+
+import javafx.scene.Scene;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
+
+/**
+ * The keyboard of the whole window: Ctrl+K or / to the search box, Alt+1 to Alt+8 to the screens, Esc back, Ctrl with
+ * plus, minus and 0 for the size of type.
+ */
+final class Keys {
+    private static final double A_STEP = 1.1;
+
+    private final Scene scene;
+    private final Shell shell;
+    private final Dress dress;
+
+    Keys(Scene scene, Shell shell, Dress dress) {
+        this.scene = scene;
+        this.shell = shell;
+        this.dress = dress;
+    }
+
+    void install() {
+        on(KeyCode.K, shell.search()::focus);
+        for (ScreenName name : ScreenName.values()) {
+            KeyCode digit = KeyCode.getKeyCode(Integer.toString(name.digit()));
+            scene.getAccelerators().put(new KeyCodeCombination(digit, KeyCombination.ALT_DOWN), () -> shell.go(name));
+        }
+        on(KeyCode.PLUS, () -> zoom(A_STEP));
+        on(KeyCode.EQUALS, () -> zoom(A_STEP));
+        on(KeyCode.ADD, () -> zoom(A_STEP));
+        on(KeyCode.MINUS, () -> zoom(1 / A_STEP));
+        on(KeyCode.SUBTRACT, () -> zoom(1 / A_STEP));
+        on(KeyCode.DIGIT0, () -> dress.change(dress.settings().unzoomed()));
+        scene.addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
+        scene.addEventFilter(KeyEvent.KEY_TYPED, this::typed);
+    }
+
+    private void on(KeyCode key, Runnable act) {
+        scene.getAccelerators().put(new KeyCodeCombination(key, KeyCombination.SHORTCUT_DOWN), act);
+    }
+
+    private void zoom(double factor) {
+        dress.change(dress.settings().zoomed(factor));
+    }
+
+    private void pressed(KeyEvent key) {
+        if (key.getCode() == KeyCode.ESCAPE) {
+            shell.back();
+            key.consume();
+        }
+    }
+
+    /** By the sign, not the key: a slash is elsewhere on other keyboards. Inside a text it stays a slash. */
+    private void typed(KeyEvent key) {
+        boolean writing = scene.getFocusOwner() instanceof TextInputControl field
+                && !(shell.search().has(field) && field.getText().isEmpty());
+        if ("/".equals(key.getCharacter()) && !writing) {
+            shell.search().focus();
+            key.consume();
+        }
+    }
+}

@@ -1,0 +1,23 @@
+package hornbook.viewer.window;
+
+import javafx.scene.Node;
+
+/** One screen of the window. All is called on the JavaFX thread. */
+public interface Screen {
+    ScreenName name();
+
+    /** What is shown; the same node each time. */
+    Node node();
+
+    /** Called whenever it comes into view: the moment to ask again. */
+    default void shown() {}
+
+    /**
+     * Called when the person steps back.
+     *
+     * @return whether the screen had something of its own to step back from
+     */
+    default boolean back() {
+        return false;
+    }
+}

@@ -1,0 +1,94 @@
+package hornbook.viewer.window;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import javafx.scene.Node;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.VBox;
+
+/** The frame round the screens, and the way from one to another. */
+public final class Shell extends BorderPane {
+    private final Map<ScreenName, Screen> screens = new EnumMap<>(ScreenName.class);
+    private final Visits visits = new Visits(this::bringIntoView);
+    private final SearchBox search = new SearchBox();
+    private final TopBar top;
+    private final Rail rail;
+
+    /**
+     * @param title whose shop it is
+     * @param all the screens there are; the first is shown
+     */
+    public Shell(String title, List<Screen> all) {
+        getStyleClass().add("shell");
+        all.forEach(screen -> screens.put(screen.name(), screen));
+        rail = new Rail(List.copyOf(screens.keySet()), this::go);
+        top = new TopBar(title, search);
+        setTop(top);
+        setLeft(rail);
+        all.stream()
+                .filter(Searching.class::isInstance)
+                .map(Searching.class::cast)
+                .findFirst()
+                .ifPresent(this::searchWith);
+        if (!all.isEmpty()) {
+            go(all.getFirst().name());
+        }
+    }
+
+    private void searchWith(Searching screen) {
+        search.guides(screen);
+        search.onTyped(text -> {
+            if (!text.isBlank()) {
+                go(screen.name());
+            }
+            screen.typed(text);
+        });
+    }
+
+    /** Shows a screen, if there is one of that name. */
+    public void go(ScreenName name) {
+        if (screens.containsKey(name)) {
+            visits.go(name);
+        }
+    }
+
+    /** One step back: inside the screen, then the text in the box, then to the screen before. */
+    void back() {
+        boolean within = visits.now().map(this::screen).map(Screen::back).orElse(false);
+        if (within) {
+            return;
+        }
+        if (!search.text().isEmpty()) {
+            search.clear();
+            search.focus();
+        } else {
+            visits.back();
+        }
+    }
+
+    SearchBox search() {
+        return search;
+    }
+
+    TopBar topBar() {
+        return top;
+    }
+
+    /** Shows what long work is doing, below everything. */
+    void showBelow(Node strip) {
+        setBottom(new VBox(strip));
+    }
+
+    private Screen screen(ScreenName name) {
+        return Objects.requireNonNull(screens.get(name));
+    }
+
+    private void bringIntoView(ScreenName name) {
+        Screen screen = screen(name);
+        setCenter(screen.node());
+        rail.mark(name);
+        screen.shown();
+    }
+}
