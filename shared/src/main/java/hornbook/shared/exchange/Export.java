@@ -53,7 +53,9 @@ public final class Export {
     private <T extends ShopRecord> void write(Kind<T> kind, Path folder) throws IOException {
         List<List<String>> rows =
                 books.all(kind.type()).stream().map(kind.columns()::cells).toList();
-        CsvFile.write(folder.resolve(kind.file()), kind.columns().names(), rows);
+        if (kind.always() || !rows.isEmpty()) {
+            CsvFile.write(folder.resolve(kind.file()), kind.columns().names(), rows);
+        }
     }
 
     private String settings() {

@@ -5,6 +5,7 @@ import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -65,6 +66,8 @@ public record Column(String name, Class<?> type, boolean optional, Method reader
             return whole(cell);
         } else if (type == LocalDate.class) {
             return date(cell);
+        } else if (type == LocalDateTime.class) {
+            return moment(cell);
         } else if (type == BigDecimal.class) {
             return decimal(cell);
         } else if (type == List.class) {
@@ -90,6 +93,14 @@ public record Column(String name, Class<?> type, boolean optional, Method reader
             return LocalDate.parse(cell);
         } catch (DateTimeException e) {
             throw bad(cell, "a day as 2026-09-30");
+        }
+    }
+
+    private LocalDateTime moment(String cell) {
+        try {
+            return LocalDateTime.parse(cell);
+        } catch (DateTimeException e) {
+            throw bad(cell, "a day and time as 2026-09-30T14:05");
         }
     }
 

@@ -8,9 +8,16 @@ import java.util.List;
  * @param name one word, as {@code find} names it
  * @param idPrefix how ids of this kind begin, empty where the id is made of other columns
  * @param key the columns that name a record
+ * @param always is the file written even when there is nothing in it
  */
 public record Kind<T extends ShopRecord>(
-        String name, Class<T> type, String file, String idPrefix, List<String> key, Columns<T> columns) {
+        String name,
+        Class<T> type,
+        String file,
+        String idPrefix,
+        List<String> key,
+        boolean always,
+        Columns<T> columns) {
 
     /** Every kind, in the order in which one can refer to another. */
     public static final List<Kind<? extends ShopRecord>> ALL = List.of(
@@ -29,12 +36,22 @@ public record Kind<T extends ShopRecord>(
             of("finding", Finding.class, "findings.csv", "f-"),
             of("part-used", PartUsed.class, "parts_used.csv", "u-"),
             of("pad-used", PadUsed.class, "pads_used.csv", "p-"),
-            of("trial-horn", TrialHorn.class, "horns_to_identify.csv", "x-"));
+            of("trial-horn", TrialHorn.class, "horns_to_identify.csv", "x-"),
+            more("clock", RunningClock.class, "clocks_running.csv", "clock-"),
+            more("consent", Consent.class, "consents.csv", "yes-"),
+            more("timer", Timer.class, "timers.csv", "timer-"),
+            more("whereabouts", Whereabouts.class, "whereabouts.csv", "at-"),
+            more("map-row", MapRow.class, "horn_maps.csv", "map-"),
+            more("taken-down", TakenDown.class, "taken_down.csv", "down-"));
 
     private static <T extends ShopRecord> Kind<T> of(
             String name, Class<T> type, String file, String prefix, String... key) {
         List<String> columns = key.length == 0 ? List.of("id") : List.of(key);
-        return new Kind<>(name, type, file, prefix, columns, Columns.of(type));
+        return new Kind<>(name, type, file, prefix, columns, true, Columns.of(type));
+    }
+
+    private static <T extends ShopRecord> Kind<T> more(String name, Class<T> type, String file, String prefix) {
+        return new Kind<>(name, type, file, prefix, List.of("id"), false, Columns.of(type));
     }
 
     /** The kind of a record class. */

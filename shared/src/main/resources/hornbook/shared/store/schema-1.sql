@@ -105,3 +105,28 @@ create index pad_used_job on pad_used (job);
 create table trial_horn (
   id text primary key, looks integer not null, observations text not null, serial text not null, truth text not null,
   year_truth integer, retired integer not null default 0) strict;
+
+create table clock (
+  id text primary key, job text not null references job, task text not null, count integer not null,
+  since text not null, who text not null, retired integer not null default 0) strict;
+create table consent (
+  id text primary key, job text not null references job, day text not null, what text not null,
+  said_by text not null, note text not null, retired integer not null default 0) strict;
+create index consent_job on consent (job);
+create table timer (
+  id text primary key, job text not null references job, what text not null, since text not null,
+  ready text not null, retired integer not null default 0) strict;
+create table whereabouts (
+  id text primary key, job text not null references job, piece text not null, "where" text not null,
+  waits_for text not null, since text not null, retired integer not null default 0) strict;
+create index whereabouts_job on whereabouts (job);
+create table map_row (
+  id text primary key, job text not null references job, horn text not null references horn, key text not null,
+  cup text, turns_on text not null, rod text not null, diameter_mm text, length_mm text, thread text,
+  draws_out text not null, spring text not null, spring_mm text, spring_length_mm text, cup_inside_mm text,
+  rim_inside_mm text, rim_outside_mm text, resonator_mm text, retired integer not null default 0) strict;
+create index map_row_horn on map_row (horn);
+create table taken_down (
+  id text primary key, job text not null references job, step integer not null, piece text not null,
+  how text not null, reason text not null, retired integer not null default 0) strict;
+create index taken_down_job on taken_down (job);
