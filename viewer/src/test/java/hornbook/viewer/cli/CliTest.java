@@ -7,6 +7,8 @@ import hornbook.shared.shop.ShopUnavailable;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,6 +19,18 @@ import tools.jackson.databind.json.JsonMapper;
 class CliTest {
     @TempDir
     Path home;
+
+    private FaultLog log;
+
+    @BeforeEach
+    void keepALog() {
+        log = FaultLog.to(home.resolve("state/hornbook.log"));
+    }
+
+    @AfterEach
+    void closeTheLog() {
+        log.close();
+    }
 
     @ParameterizedTest(name = "{0}")
     @CsvSource(
@@ -110,7 +124,6 @@ class CliTest {
     @Test
     void aFaultOfOurOwnIsInTheLogAndOtherwiseThereIsNoLog() throws Exception {
         Path file = home.resolve("state/hornbook.log");
-        FaultLog log = FaultLog.to(file);
         new CalledCli(home).run("where");
         assertThat(file).doesNotExist();
         failing(new IllegalStateException("the reason"));
