@@ -15,8 +15,10 @@ public enum Pen {
     BODY("body"),
     /** Covers what lies behind: main pen, filled with the ground. */
     PAPER("paper"),
-    /** Dark all through: filled with ink, no outline. */
+    /** Lumps and small holes: filled with ink, no outline. */
     INK("ink"),
+    /** A part that is itself black: main pen, near black in every scheme, also on a dark ground. */
+    DARK("dark"),
     /** The part that matters: accent, 3 wide, not filled. */
     PART("part"),
     /** The part that matters, as an area: accent 2.5 wide, accent tint. */
