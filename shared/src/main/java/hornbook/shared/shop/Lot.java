@@ -34,4 +34,116 @@ public record Lot(
     public String lies() {
         return drawer != null ? drawer : java.util.Objects.requireNonNull(place);
     }
+
+    public Lot withCount(Count other) {
+        return new Lot(
+                id,
+                drawer,
+                place,
+                item,
+                title,
+                fitsMakes,
+                fitsModels,
+                dimensions,
+                thread,
+                material,
+                colour,
+                state,
+                other,
+                reserve,
+                keepsake,
+                supplier,
+                pack,
+                note);
+    }
+
+    public Lot withReserve(boolean other) {
+        return new Lot(
+                id,
+                drawer,
+                place,
+                item,
+                title,
+                fitsMakes,
+                fitsModels,
+                dimensions,
+                thread,
+                material,
+                colour,
+                state,
+                count,
+                other,
+                keepsake,
+                supplier,
+                pack,
+                note);
+    }
+
+    public Lot withKeepsake(boolean other) {
+        return new Lot(
+                id,
+                drawer,
+                place,
+                item,
+                title,
+                fitsMakes,
+                fitsModels,
+                dimensions,
+                thread,
+                material,
+                colour,
+                state,
+                count,
+                reserve,
+                other,
+                supplier,
+                pack,
+                note);
+    }
+
+    /** The same pieces elsewhere: in a drawer, or at a place. */
+    public Lot lyingIn(@Nullable String otherDrawer, @Nullable String otherPlace) {
+        return new Lot(
+                id,
+                otherDrawer,
+                otherPlace,
+                item,
+                title,
+                fitsMakes,
+                fitsModels,
+                dimensions,
+                thread,
+                material,
+                colour,
+                state,
+                count,
+                reserve,
+                keepsake,
+                supplier,
+                pack,
+                note);
+    }
+
+    /** Like pieces as a lot of their own, none of them counted yet. */
+    public Lot apartAs(String other) {
+        return new Lot(
+                other,
+                drawer,
+                place,
+                item,
+                title,
+                fitsMakes,
+                fitsModels,
+                dimensions,
+                thread,
+                material,
+                colour,
+                state,
+                Count.ZERO,
+                reserve,
+                keepsake,
+                supplier,
+                pack,
+                note);
+    }
 }

@@ -1,10 +1,14 @@
 package hornbook.shared.store;
 
 import hornbook.shared.shop.BadInput;
+import hornbook.shared.shop.Kind;
 import hornbook.shared.shop.ShopRecord;
 import hornbook.shared.shop.ShopUnavailable;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -101,6 +105,11 @@ public final class Books implements AutoCloseable {
                 .orElseGet(LocalDate::now);
     }
 
+    /** This moment: today by the shop's clock, the time of day by the machine's. */
+    public LocalDateTime now() {
+        return today().atTime(LocalTime.now().truncatedTo(ChronoUnit.SECONDS));
+    }
+
     /**
      * Does one thing to the books: all of it, or none.
      *
@@ -115,7 +124,8 @@ public final class Books implements AutoCloseable {
         Deed deed =
                 deed(number).orElseThrow(() -> new BadInput("there is no deed " + number + ": see “hornbook undo”"));
         if (deed.undoneBy() != null) {
-            throw new BadInput("“" + deed.title() + "” is undone already, by deed " + deed.undoneBy());
+            throw new BadInput("“" + deed.title() + "” is undone already, by deed " + deed.undoneBy()
+                    + ": undo that one to have it back");
         }
         return writer().undo(deed, today());
     }
@@ -141,6 +151,15 @@ public final class Books implements AutoCloseable {
                 "select seq, deed, kind, id from feed where seq > ? order by seq",
                 r -> new Change(r.getLong(1), r.getLong(2), r.getString(3), r.getString(4)),
                 seq));
+    }
+
+    /** Ids of the records of a kind that a deed touched, in order. */
+    public List<String> touched(Deed deed, Class<? extends ShopRecord> type) {
+        return readers.read(query -> query.rows(
+                "select id from feed where deed = ? and kind = ? group by id order by min(seq)",
+                r -> r.getString(1),
+                deed.number(),
+                Kind.of(type).name()));
     }
 
     /** Calls a listener after each commit of this process, on the writing thread. */

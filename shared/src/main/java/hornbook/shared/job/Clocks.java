@@ -1,0 +1,112 @@
+package hornbook.shared.job;
+
+import hornbook.shared.shop.BadInput;
+import hornbook.shared.shop.RunningClock;
+import hornbook.shared.shop.TaskTime;
+import hornbook.shared.store.Books;
+import hornbook.shared.store.Deed;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The clocks of the bench. A running clock stands in the books, so a crash does not stop it; one that was forgotten is
+ * asked about and never guessed.
+ */
+public final class Clocks {
+    /** No one works on one task longer without a break; more than this was forgotten (common practice). */
+    private static final Duration LONGEST = Duration.ofHours(4);
+
+    private final Books books;
+
+    public Clocks(Books books) {
+        this.books = books;
+    }
+
+    /** The clocks that run. */
+    public List<RunningClock> running() {
+        return books.all(RunningClock.class);
+    }
+
+    /** Starts a clock on a task; the same person's other clock is stopped, as two hands do one thing. */
+    public Deed start(String job, String task, int count, String who) {
+        return books.write("start " + task + " on " + job, w -> {
+            JobBook.open(w, job);
+            running().stream().filter(clock -> clock.who().equals(who)).forEach(clock -> {
+                w.put(time(w.nextId(TaskTime.class), clock, minutes(clock)));
+                w.retire(RunningClock.class, clock.id());
+            });
+            w.put(new RunningClock(w.nextId(RunningClock.class), job, task, count, books.now(), who));
+        });
+    }
+
+    /**
+     * Stops the clock on a job.
+     *
+     * @param who whose clock, null where only one runs
+     * @param minutes what it really took, where the clock was forgotten; null takes the clock's word
+     * @throws BadInput where no clock runs, several do, or it ran too long to be believed
+     */
+    public Deed stop(String job, @Nullable String who, @Nullable Integer minutes) {
+        RunningClock clock = theOne(job, who);
+        return books.write("stop " + clock.task() + " on " + job, w -> {
+            w.put(time(w.nextId(TaskTime.class), clock, minutes == null ? minutes(clock) : minutes));
+            w.retire(RunningClock.class, clock.id());
+        });
+    }
+
+    /** Minutes told afterwards. */
+    public Deed told(String job, String task, int count, int minutes, @Nullable LocalDate day, String who) {
+        if (minutes < 0) {
+            throw new BadInput(minutes + " minutes cannot have passed: name 0 or more");
+        }
+        return books.write(minutes + " min " + task + " on " + job, w -> {
+            JobBook.open(w, job);
+            w.put(new TaskTime(
+                    w.nextId(TaskTime.class),
+                    job,
+                    task,
+                    count,
+                    "1/1",
+                    day == null ? books.today() : day,
+                    minutes,
+                    who));
+        });
+    }
+
+    private RunningClock theOne(String job, @Nullable String who) {
+        List<RunningClock> clocks = running().stream()
+                .filter(clock ->
+                        clock.job().equals(job) && (who == null || clock.who().equals(who)))
+                .toList();
+        if (clocks.size() != 1) {
+            throw new BadInput(
+                    clocks.isEmpty()
+                            ? "no clock runs on " + job + ": start one with “hornbook job start " + job + " TASK”"
+                            : "several clocks run on " + job + ": say whose with --who");
+        }
+        return clocks.getFirst();
+    }
+
+    private int minutes(RunningClock clock) {
+        Duration ran = Duration.between(clock.since(), books.now());
+        if (ran.isNegative() || ran.compareTo(LONGEST) > 0) {
+            throw new BadInput("the clock on " + clock.task() + " of " + clock.job() + " has run since " + clock.since()
+                    + ": say how long it really took with --minutes");
+        }
+        return (int) Math.round(ran.toSeconds() / 60.0);
+    }
+
+    private static TaskTime time(String id, RunningClock clock, int minutes) {
+        return new TaskTime(
+                id,
+                clock.job(),
+                clock.task(),
+                clock.count(),
+                "1/1",
+                clock.since().toLocalDate(),
+                minutes,
+                clock.who());
+    }
+}

@@ -1,0 +1,21 @@
+package hornbook.shared.job;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Something seen or measured on a job.
+ *
+ * @param what a trait, a finding, a fault or a quirk
+ * @param where on the horn, as a cup or key; empty for the whole
+ * @param value as read, nothing taken off
+ * @param left is it as left, and not as found
+ * @param tool what it was read with
+ */
+public record Look(
+        String what,
+        String where,
+        String value,
+        String unit,
+        boolean left,
+        @Nullable String tool,
+        String note) {}

@@ -1,0 +1,25 @@
+package hornbook.shared.job;
+
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A horn comes in.
+ *
+ * @param horn number of a horn that was here before, null for a new one
+ * @param instrument of a new horn, as a value of {@code family-member}
+ * @param serial of a new horn, as read, doubtful digits as {@code ?}
+ * @param soldAs name on a new horn that need not be its maker's
+ * @param kind overhaul, partial, regulate, quick, neck, body
+ * @param complaint in the owner's words
+ * @param ownerCode never a name
+ */
+public record TakeIn(
+        @Nullable String horn,
+        String instrument,
+        String serial,
+        @Nullable String soldAs,
+        String kind,
+        String complaint,
+        @Nullable LocalDate promised,
+        @Nullable String ownerCode) {}

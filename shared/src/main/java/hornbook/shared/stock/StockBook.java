@@ -1,0 +1,207 @@
+package hornbook.shared.stock;
+
+import hornbook.shared.shop.BadInput;
+import hornbook.shared.shop.Count;
+import hornbook.shared.shop.Drawer;
+import hornbook.shared.shop.Lot;
+import hornbook.shared.shop.Movement;
+import hornbook.shared.shop.MovementKind;
+import hornbook.shared.shop.OpenOrder;
+import hornbook.shared.shop.Place;
+import hornbook.shared.store.Books;
+import hornbook.shared.store.Deed;
+import hornbook.shared.store.Writing;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** What hands do to stock. Each call is one deed that can be undone; a refusal says why and changes nothing. */
+public final class StockBook {
+    private final Books books;
+    private final Places places;
+
+    public StockBook(Books books) {
+        this.books = books;
+        this.places = new Places(books);
+    }
+
+    /** Counted by hand: a number becomes a ledger line, a word replaces the number. */
+    public Deed count(String lot, Count counted) {
+        return books.write("count " + lot + ": " + counted.written(), w -> {
+            Ledger ledger = new Ledger(w, today());
+            Lot there = ledger.lot(lot);
+            switch (counted) {
+                case Count.Exact(int pieces) when pieces >= 0 -> ledger.count(there, pieces);
+                case Count.Exact(int pieces) ->
+                    throw new BadInput(pieces + " pieces cannot lie in a drawer: count again");
+                case Count.Rough word -> w.put(there.withCount(word));
+            }
+        });
+    }
+
+    /** Takes pieces out, for a job or for none. */
+    public Deed use(Taking taking) {
+        return books.write("take " + taking.pieces() + " of " + taking.lot(), w -> taking.into(w, today()));
+    }
+
+    /** Goods came in from a supplier; an order they answer is closed, or kept open for the rest. */
+    public Deed receive(String lot, Receipt receipt) {
+        return books.write("receive " + receipt.pieces() + " into " + lot, w -> {
+            Ledger ledger = new Ledger(w, today());
+            Receipt told = answering(receipt);
+            ledger.receive(ledger.lot(lot), told);
+            if (told.order() != null) {
+                OpenOrder order = w.find(OpenOrder.class, told.order()).orElseThrow();
+                w.retire(OpenOrder.class, order.id());
+                int rest = order.qty() - told.pieces();
+                if (rest > 0) {
+                    w.put(new OpenOrder(order.orderRef(), order.lot(), rest, order.supplier(), order.orderedOn()));
+                }
+            }
+        });
+    }
+
+    private Receipt answering(Receipt receipt) {
+        if (receipt.pieces() <= 0) {
+            throw new BadInput(receipt.pieces() + " pieces cannot come in: name one or more");
+        }
+        if (receipt.order() == null) {
+            return receipt;
+        }
+        OpenOrder order = books.find(OpenOrder.class, receipt.order())
+                .orElseThrow(() -> new BadInput(
+                        "there is no open order " + receipt.order() + ": leave it out, or see “hornbook restock”"));
+        return new Receipt(
+                receipt.pieces(),
+                order.supplier(),
+                order.orderRef(),
+                order.orderedOn(),
+                receipt.unitPrice(),
+                receipt.note());
+    }
+
+    /** Pieces saved from a horn. */
+    public Deed salvage(String lot, int pieces, String from) {
+        return books.write("salvage " + pieces + " into " + lot, w -> {
+            Ledger ledger = new Ledger(w, today());
+            ledger.move(ledger.lot(lot), MovementKind.SALVAGE, positive(pieces), null, "from " + from);
+        });
+    }
+
+    /** A new lot with what lies in it. */
+    public Deed add(Function<String, Lot> lot, Count count) {
+        return books.write("a new lot", w -> {
+            Lot made = lot.apply(w.nextId(Lot.class));
+            w.put(made.withCount(count instanceof Count.Rough ? count : Count.ZERO));
+            if (count instanceof Count.Exact(int pieces) && pieces > 0) {
+                new Ledger(w, today()).move(made, MovementKind.OPENING, pieces, null, "put in");
+            }
+        });
+    }
+
+    /** The whole lot goes to another drawer or place. */
+    public Deed move(String lot, String to) {
+        Spot spot = spot(to);
+        return change(lot, "move " + lot + " to " + spot.id(), there -> there.lyingIn(spot.drawer(), spot.place()));
+    }
+
+    /** Some of the pieces become a lot of their own, in another place or in the same. */
+    public Deed split(String lot, int pieces, String to) {
+        Spot spot = spot(to);
+        return books.write(
+                "split " + pieces + " off " + lot,
+                w -> apart(new Ledger(w, today()), w, lot, pieces, made -> made.lyingIn(spot.drawer(), spot.place())));
+    }
+
+    private static void apart(Ledger ledger, Writing w, String lot, int pieces, UnaryOperator<Lot> how) {
+        Lot from = ledger.lot(lot);
+        if (from.count() instanceof Count.Exact(int there) && there < pieces) {
+            throw new BadInput(lot + " has " + there + " by the books, not " + pieces + ": count it first");
+        }
+        Lot made = how.apply(from.apartAs(w.nextId(Lot.class)));
+        w.put(made);
+        if (from.count() instanceof Count.Exact) {
+            ledger.move(from, MovementKind.CORRECTION, -positive(pieces), null, "split off into " + made.id());
+        }
+        ledger.move(made, MovementKind.CORRECTION, positive(pieces), null, "split off " + lot);
+    }
+
+    /** All pieces of one lot go to another of the same kind; the emptied lot is retired. */
+    public Deed join(String lot, String into) {
+        return books.write("join " + lot + " to " + into, w -> {
+            Ledger ledger = new Ledger(w, today());
+            Lot from = ledger.lot(lot);
+            Lot to = ledger.lot(into);
+            if (!from.item().equals(to.item()) || lot.equals(into)) {
+                throw new BadInput(lot + " is " + from.item() + ", " + into + " is " + to.item()
+                        + ": only like parts can be joined");
+            }
+            if (from.count() instanceof Count.Exact(int a) && to.count() instanceof Count.Exact) {
+                ledger.move(from, MovementKind.CORRECTION, -a, null, "joined to " + into);
+                ledger.move(to, MovementKind.CORRECTION, a, null, "joined from " + lot);
+            } else if (to.count() instanceof Count.Exact) {
+                throw new BadInput(lot + " is counted only roughly: count it, then join");
+            }
+            w.retire(Lot.class, lot);
+        });
+    }
+
+    /** Set aside, and not offered unless asked for; or let go again. */
+    public Deed setAside(String lot, boolean reserve) {
+        String title = reserve ? "set aside " + lot : "release " + lot;
+        return change(lot, title, there -> there.withReserve(reserve));
+    }
+
+    /** Kept as a pattern and never offered; or no longer. */
+    public Deed keepsake(String lot, boolean keepsake) {
+        String title = keepsake ? "keep " + lot + " as a pattern" : lot + " is no keepsake any more";
+        return change(lot, title, there -> there.withKeepsake(keepsake));
+    }
+
+    /** Out of use; undo brings it back. */
+    public Deed retire(String lot) {
+        return books.write("retire " + lot, w -> w.retire(Lot.class, lot));
+    }
+
+    private Deed change(String lot, String title, UnaryOperator<Lot> how) {
+        return books.write(title, w -> w.put(how.apply(new Ledger(w, today()).lot(lot))));
+    }
+
+    private record Spot(
+            String id, @Nullable String drawer, @Nullable String place) {}
+
+    private Spot spot(String called) {
+        return places.place(called)
+                .map(Place::id)
+                .map(id -> new Spot(id, null, id))
+                .or(() -> places.drawer(called).map(Drawer::id).map(id -> new Spot(id, id, null)))
+                .orElseThrow(() ->
+                        new BadInput("there is no drawer or place “" + called + "”: look it up with “hornbook find”"));
+    }
+
+    private static int positive(int pieces) {
+        if (pieces <= 0) {
+            throw new BadInput(pieces + " pieces cannot be moved: name one or more");
+        }
+        return pieces;
+    }
+
+    private LocalDate today() {
+        return books.today();
+    }
+
+    /** The lots that a deed touched, itself or by a ledger line, as they are now. */
+    public List<LotCard> after(Deed deed) {
+        Stock stock = new Stock(books);
+        Stream<String> moved = books.touched(deed, Movement.class).stream()
+                .flatMap(id -> books.find(Movement.class, id).stream())
+                .map(Movement::lot);
+        return Stream.concat(books.touched(deed, Lot.class).stream(), moved)
+                .distinct()
+                .flatMap(id -> stock.lot(id).stream())
+                .toList();
+    }
+}

@@ -1,0 +1,112 @@
+package hornbook.shared.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import hornbook.shared.exchange.SmallShop;
+import hornbook.shared.shop.BadInput;
+import hornbook.shared.shop.Consent;
+import hornbook.shared.shop.Horn;
+import hornbook.shared.shop.Job;
+import hornbook.shared.shop.RunningClock;
+import hornbook.shared.shop.TaskTime;
+import hornbook.shared.shop.Went;
+import hornbook.shared.store.Books;
+import hornbook.shared.store.Deed;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class JobBookTest {
+    @TempDir
+    Path folder;
+
+    private Books books;
+    private JobBook jobs;
+    private Clocks clocks;
+    private String job;
+
+    @BeforeEach
+    void aHornIsTakenIn() {
+        books = SmallShop.open(folder);
+        jobs = new JobBook(books);
+        clocks = new Clocks(books);
+        Deed deed = jobs.takeIn(new TakeIn(null, "alto", "12?45", null, "partial", "leaks", null, "O-900"));
+        job = books.touched(deed, Job.class).getFirst();
+    }
+
+    @AfterEach
+    void close() {
+        books.close();
+    }
+
+    @Test
+    void aNewHornIsNotPlacedUntilSomebodyLooks() {
+        Horn horn = books.find(
+                        Horn.class, books.find(Job.class, job).orElseThrow().horn())
+                .orElseThrow();
+        assertThat(horn.model()).isEqualTo("unlisted");
+        assertThat(horn.serial()).isEqualTo("12?45");
+    }
+
+    @Test
+    void aClockRunsInTheBooksAndStopsIntoMinutes() {
+        clocks.start(job, "task-teardown", 1, "N.O.");
+        assertThat(clocks.running()).extracting(RunningClock::task).containsExactly("task-teardown");
+        clocks.stop(job, null, 25);
+        assertThat(clocks.running()).isEmpty();
+        assertThat(books.where(TaskTime.class, "job", job))
+                .extracting(TaskTime::minutes)
+                .containsExactly(25);
+    }
+
+    @Test
+    void twoHandsDoOneThing() {
+        clocks.start(job, "task-teardown", 1, "N.O.");
+        clocks.start(job, "task-clean-body", 1, "N.O.");
+        clocks.start(job, "task-clean-keys", 1, "P.V.");
+        assertThat(clocks.running())
+                .extracting(RunningClock::task)
+                .containsExactly("task-clean-body", "task-clean-keys");
+        assertThatThrownBy(() -> clocks.stop(job, null, null)).hasMessageContaining("--who");
+    }
+
+    @Test
+    void aForgottenClockIsAskedAbout() {
+        books.write(
+                "yesterday",
+                w -> w.put(new RunningClock(
+                        "clock-0099", job, "task-regulate-full", 1, LocalDateTime.of(2026, 9, 29, 17, 0), "N.O.")));
+        assertThatThrownBy(() -> clocks.stop(job, null, null))
+                .isInstanceOf(BadInput.class)
+                .hasMessageContaining("--minutes");
+        clocks.stop(job, null, 50);
+        assertThat(books.where(TaskTime.class, "job", job))
+                .extracting(TaskTime::minutes)
+                .containsExactly(50);
+    }
+
+    @Test
+    void aJobIsClosedWithASentenceAndCanBeOpenedAgainByUndo() {
+        clocks.told(job, "task-inspect", 1, 16, null, "N.O.");
+        Deed deed = jobs.close(job, Went.SMOOTH, "no surprises");
+        assertThat(books.find(Job.class, job).orElseThrow().minutesTotal()).isEqualTo(16);
+        books.undo(deed.number());
+        assertThat(books.find(Job.class, job).orElseThrow().done()).isNull();
+    }
+
+    @Test
+    void aRunningClockMustStopBeforeAJobCloses() {
+        clocks.start(job, "task-inspect", 1, "N.O.");
+        assertThatThrownBy(() -> jobs.close(job, Went.FAIR, "")).hasMessageContaining("clock runs");
+    }
+
+    @Test
+    void consentIsWrittenWithDayAndWord() {
+        jobs.consent(job, "filed spot on a key", "O-900");
+        assertThat(books.where(Consent.class, "job", job).getFirst().day()).isEqualTo("2026-09-30");
+    }
+}

@@ -1,0 +1,131 @@
+package hornbook.shared.stock;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import hornbook.shared.exchange.SmallShop;
+import hornbook.shared.shop.BadInput;
+import hornbook.shared.shop.Count;
+import hornbook.shared.shop.Lot;
+import hornbook.shared.shop.PartUsed;
+import hornbook.shared.store.Books;
+import hornbook.shared.store.Deed;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Random;
+import java.util.function.Supplier;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Every deed on stock can be undone; sums of the ledger stay equal to counts whatever is done. */
+class StockBookTest {
+    @TempDir
+    Path folder;
+
+    private Books books;
+    private StockBook stock;
+
+    @BeforeEach
+    void open() {
+        books = SmallShop.open(folder);
+        stock = new StockBook(books);
+    }
+
+    @AfterEach
+    void close() {
+        books.close();
+    }
+
+    private String count(String lot) {
+        return books.find(Lot.class, lot).orElseThrow().count().written();
+    }
+
+    @Test
+    void takingForAJobIsNotedOnTheJobAndUndoneWhole() {
+        int before = books.where(PartUsed.class, "job", "j-0237").size();
+        Deed deed = stock.use(new Taking("lot-0933", 2, "j-0237", "bearing sleeves", false));
+        assertThat(count("lot-0933")).isEqualTo("5");
+        assertThat(books.where(PartUsed.class, "job", "j-0237")).hasSize(before + 1);
+        books.undo(deed.number());
+        assertThat(count("lot-0933")).isEqualTo("7");
+        assertThat(books.where(PartUsed.class, "job", "j-0237")).hasSize(before);
+    }
+
+    @Test
+    void aKeepsakeAReserveAndMoreThanThereIsAreRefused() {
+        assertThatThrownBy(() -> stock.use(new Taking("lot-0496", 1, null, "", true)))
+                .isInstanceOf(BadInput.class)
+                .hasMessageContaining("keepsake");
+        assertThatThrownBy(() -> stock.use(new Taking("lot-0933", 8, null, "", false)))
+                .hasMessageContaining("7 by the books");
+        stock.setAside("lot-0933", true);
+        assertThatThrownBy(() -> stock.use(new Taking("lot-0933", 1, null, "", false)))
+                .hasMessageContaining("--reserve");
+        stock.use(new Taking("lot-0933", 1, null, "", true));
+        assertThat(count("lot-0933")).isEqualTo("6");
+    }
+
+    @Test
+    void aRoughWordBecomesANumberOnlyByCounting() {
+        assertThat(count("lot-0008")).isEqualTo("some");
+        stock.use(new Taking("lot-0008", 1, null, "", false));
+        assertThat(count("lot-0008")).isEqualTo("some");
+        stock.count("lot-0008", new Count.Exact(11));
+        assertThat(count("lot-0008")).isEqualTo("11");
+        stock.count("lot-0008", Count.Rough.FEW);
+        assertThat(count("lot-0008")).isEqualTo("few");
+    }
+
+    @Test
+    void aSplitOffLotLiesElsewhereAndTheSumStays() {
+        Deed deed = stock.split("lot-0933", 3, "d-spool-r6c4");
+        List<LotCard> after = stock.after(deed);
+        assertThat(after).extracting(LotCard::count).containsExactlyInAnyOrder("4", "3");
+        String made = after.stream()
+                .map(LotCard::id)
+                .filter(id -> !id.equals("lot-0933"))
+                .findFirst()
+                .orElseThrow();
+        stock.join(made, "lot-0933");
+        assertThat(count("lot-0933")).isEqualTo("7");
+        assertThat(books.find(Lot.class, made)).isEmpty();
+    }
+
+    @Test
+    void ledgerSumsEqualCountsAfterAnySequenceWithUndoBetween() {
+        Random random = new Random(20260930);
+        List<String> lots = books.all(Lot.class).stream().map(Lot::id).toList();
+        for (int i = 0; i < 200; i++) {
+            String lot = lots.get(random.nextInt(lots.size()));
+            String other = lots.get(random.nextInt(lots.size()));
+            int n = 1 + random.nextInt(4);
+            tried(
+                    switch (random.nextInt(8)) {
+                        case 0 -> () -> stock.count(lot, new Count.Exact(n));
+                        case 1 -> () -> stock.count(lot, Count.Rough.SOME);
+                        case 2 -> () -> stock.use(new Taking(lot, n, null, "", true));
+                        case 3 -> () -> stock.receive(lot, new Receipt(n, null, null, null, null, ""));
+                        case 4 -> () -> stock.salvage(lot, n, "a parts horn");
+                        case 5 -> () -> stock.split(lot, n, "d-spool-r6c4");
+                        case 6 -> () -> stock.join(lot, other);
+                        default ->
+                            () -> books.undo(1
+                                    + random.nextInt(
+                                            (int) books.deeds(1).getFirst().number()));
+                    });
+            assertThat(books.wrongBalances()).isEmpty();
+        }
+        assertThat(books.deeds(1).getFirst().number()).isGreaterThan(90);
+    }
+
+    /** A refusal is an answer; it must leave nothing behind, which the sums show. */
+    private static void tried(Supplier<Deed> deed) {
+        try {
+            deed.get();
+        } catch (BadInput refused) {
+            assertThat(refused).hasMessageContaining(":");
+        }
+    }
+}
