@@ -22,4 +22,20 @@ public record Alloy(
         boolean lead,
         String source,
         String sureness)
-        implements Entry {}
+        implements Entry {
+
+    static Alloy from(Fields in) {
+        return new Alloy(
+                in.text("id"),
+                in.text("title"),
+                in.text("standard"),
+                in.text("number"),
+                in.text("composition"),
+                in.number("solidus"),
+                in.number("liquidus"),
+                in.yes("cadmium"),
+                in.yes("lead"),
+                in.text("source"),
+                in.text("sureness"));
+    }
+}

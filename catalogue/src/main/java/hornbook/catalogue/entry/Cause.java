@@ -21,4 +21,17 @@ public record Cause(
         double checkMinutes,
         @Nullable String setUp,
         double setUpMinutes,
-        @Nullable String fault) {}
+        @Nullable String fault) {
+
+    static Cause from(Fields in) {
+        return new Cause(
+                in.text("id"),
+                in.text("text"),
+                in.number("share"),
+                in.text("check"),
+                in.number("check_minutes"),
+                in.optionalText("set_up"),
+                in.number("set_up_minutes"),
+                in.optionalText("fault"));
+    }
+}

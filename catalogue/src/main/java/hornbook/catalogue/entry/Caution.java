@@ -34,4 +34,18 @@ public record Caution(
         statements = List.copyOf(statements);
         pictograms = List.copyOf(pictograms);
     }
+
+    static Caution from(Fields in) {
+        return new Caution(
+                in.text("id"),
+                in.text("title"),
+                in.optionalText("cas"),
+                in.texts("classes"),
+                in.texts("statements"),
+                in.texts("pictograms"),
+                in.optionalText("signal_word"),
+                in.text("text"),
+                in.text("source"),
+                in.text("sureness"));
+    }
 }

@@ -1,9 +1,7 @@
 package hornbook.catalogue.entry;
 
-import com.fasterxml.jackson.annotation.JsonValue;
-
 /** How much is at stake, gravest first. */
-public enum CautionLevel {
+public enum CautionLevel implements Worded {
     /** May ruin the horn or hurt somebody: read it before touching. */
     STOP("stop"),
     /** Costs a part or the finish. */
@@ -18,7 +16,7 @@ public enum CautionLevel {
     }
 
     /** The word as written in files and commands. */
-    @JsonValue
+    @Override
     public String word() {
         return word;
     }

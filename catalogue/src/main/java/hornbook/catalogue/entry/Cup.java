@@ -30,4 +30,17 @@ public record Cup(
         pads = Ordered.copy(pads);
         heights = Ordered.copy(heights);
     }
+
+    static Cup from(Fields in) {
+        return new Cup(
+                in.text("id"),
+                in.text("title"),
+                in.whole("order"),
+                in.word("rest", Rest.values()),
+                in.byName("pads", PadRange::from),
+                in.byName("heights", Span::from),
+                in.optionalText("note"),
+                in.text("source"),
+                in.text("sureness"));
+    }
 }

@@ -1,9 +1,7 @@
 package hornbook.catalogue.entry;
 
-import com.fasterxml.jackson.annotation.JsonValue;
-
 /** Which way an operation changes a dimension. */
-public enum Direction {
+public enum Direction implements Worded {
     /** Takes away. */
     SMALLER("smaller"),
     /** Opens or adds. */
@@ -20,7 +18,7 @@ public enum Direction {
     }
 
     /** The word as written in files and commands. */
-    @JsonValue
+    @Override
     public String word() {
         return word;
     }

@@ -32,4 +32,18 @@ public record Fault(
         causes = List.copyOf(causes);
         quirks = List.copyOf(quirks);
     }
+
+    static Fault from(Fields in) {
+        return new Fault(
+                in.text("id"),
+                in.text("title"),
+                in.list("causes", Cause::from),
+                in.text("check"),
+                in.text("remedy"),
+                in.one("minutes", Span::from),
+                in.text("per"),
+                in.texts("quirks"),
+                in.text("source"),
+                in.text("sureness"));
+    }
 }

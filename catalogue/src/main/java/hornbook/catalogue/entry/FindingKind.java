@@ -1,9 +1,7 @@
 package hornbook.catalogue.entry;
 
-import com.fasterxml.jackson.annotation.JsonValue;
-
 /** How a finding comes to be. */
-public enum FindingKind {
+public enum FindingKind implements Worded {
     /** Read off a gauge. */
     MEASURE("measure"),
     /** Reckoned from others. */
@@ -20,7 +18,7 @@ public enum FindingKind {
     }
 
     /** The word as written in files and commands. */
-    @JsonValue
+    @Override
     public String word() {
         return word;
     }

@@ -17,4 +17,17 @@ public record Grit(
         String measure,
         String source,
         String sureness)
-        implements Entry {}
+        implements Entry {
+
+    static Grit from(Fields in) {
+        return new Grit(
+                in.text("id"),
+                in.text("title"),
+                in.text("system"),
+                in.text("grade"),
+                in.text("micron"),
+                in.text("measure"),
+                in.text("source"),
+                in.text("sureness"));
+    }
+}

@@ -26,4 +26,15 @@ public record HazardStatement(
     public HazardStatement {
         codes = List.copyOf(codes);
     }
+
+    static HazardStatement from(Fields in) {
+        return new HazardStatement(
+                in.text("id"),
+                in.text("title"),
+                in.texts("codes"),
+                in.optionalText("pictogram"),
+                in.optionalText("signal_word"),
+                in.text("source"),
+                in.text("sureness"));
+    }
 }

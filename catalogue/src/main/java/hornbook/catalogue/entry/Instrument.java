@@ -28,4 +28,21 @@ public record Instrument(
         @Nullable String notes,
         String source,
         String sureness)
-        implements Entry {}
+        implements Entry {
+
+    static Instrument from(Fields in) {
+        return new Instrument(
+                in.text("id"),
+                in.text("title"),
+                in.text("member"),
+                in.text("key"),
+                in.optionalWhole("sounds_from_written"),
+                in.optionalText("lowest_sounding"),
+                in.optionalText("highest_sounding"),
+                in.optional("body_height", Span::from),
+                in.optional("tenon", Span::from),
+                in.optionalText("notes"),
+                in.text("source"),
+                in.text("sureness"));
+    }
+}

@@ -33,4 +33,25 @@ public record KeyMap(
         @Nullable Double rimInside,
         @Nullable Double rimOutside,
         @Nullable Double resonator,
-        @Nullable String source) {}
+        @Nullable String source) {
+
+    static KeyMap from(Fields in) {
+        return new KeyMap(
+                in.text("key"),
+                in.optionalText("cup"),
+                in.optionalText("turns_on"),
+                in.optionalText("rod"),
+                in.optionalNumber("diameter"),
+                in.optionalNumber("length"),
+                in.optionalText("thread"),
+                in.optionalText("draws_out"),
+                in.optionalText("spring"),
+                in.optionalNumber("spring_size"),
+                in.optionalNumber("spring_length"),
+                in.optionalNumber("cup_inside"),
+                in.optionalNumber("rim_inside"),
+                in.optionalNumber("rim_outside"),
+                in.optionalNumber("resonator"),
+                in.optionalText("source"));
+    }
+}

@@ -1,11 +1,10 @@
 package hornbook.catalogue.entry;
 
-import com.fasterxml.jackson.annotation.JsonValue;
 import java.util.Arrays;
 import java.util.Optional;
 
 /** The kinds of entry, in the order in which they are listed. */
-public enum Kind {
+public enum Kind implements Worded {
     TRAIT("trait", Trait.class),
     MAKE("make", Make.class),
     SELLER("seller", Seller.class),
@@ -40,7 +39,7 @@ public enum Kind {
     }
 
     /** The word as written in commands and as the name of its folder. */
-    @JsonValue
+    @Override
     public String word() {
         return word;
     }
@@ -48,6 +47,36 @@ public enum Kind {
     /** The record that holds it. */
     public Class<? extends Entry> type() {
         return type;
+    }
+
+    /** Makes its record. */
+    Entry read(Fields in) {
+        return switch (this) {
+            case TRAIT -> Trait.from(in);
+            case MAKE -> Make.from(in);
+            case SELLER -> Seller.from(in);
+            case MODEL -> Model.from(in);
+            case QUIRK -> Quirk.from(in);
+            case FAULT -> Fault.from(in);
+            case PART -> Part.from(in);
+            case TOOL -> Tool.from(in);
+            case SUPPLY -> Supply.from(in);
+            case OPERATION -> Operation.from(in);
+            case USE_ON -> UseOn.from(in);
+            case TASK -> Task.from(in);
+            case STAGE -> Stage.from(in);
+            case FINDING -> MeasureTaken.from(in);
+            case CUP -> Cup.from(in);
+            case SPRING -> SpringChoice.from(in);
+            case INSTRUMENT -> Instrument.from(in);
+            case CAUTION -> Caution.from(in);
+            case STATEMENT -> HazardStatement.from(in);
+            case PICTOGRAM -> Pictogram.from(in);
+            case ALLOY -> Alloy.from(in);
+            case GRIT -> Grit.from(in);
+            case PRACTICE -> Practice.from(in);
+            case WORD -> Word.from(in);
+        };
     }
 
     /** The kind of that word, if there is one. */

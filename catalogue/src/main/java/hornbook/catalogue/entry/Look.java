@@ -1,9 +1,7 @@
 package hornbook.catalogue.entry;
 
-import com.fasterxml.jackson.annotation.JsonValue;
-
 /** What a way of looking costs the repairer, cheapest first. */
-public enum Look {
+public enum Look implements Worded {
     /** A photo or a glance across the bench. */
     GLANCE("glance", 1),
     /** Pick it up, turn it, work the keys. */
@@ -24,7 +22,7 @@ public enum Look {
     }
 
     /** The word as written in files and commands. */
-    @JsonValue
+    @Override
     public String word() {
         return word;
     }

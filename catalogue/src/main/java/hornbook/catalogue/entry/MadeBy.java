@@ -15,4 +15,8 @@ public record MadeBy(String of, double weight) {
     public boolean covers(String model) {
         return model.equals(of) || model.startsWith(of + "-");
     }
+
+    static MadeBy from(Fields in) {
+        return new MadeBy(in.text("of"), in.number("weight"));
+    }
 }

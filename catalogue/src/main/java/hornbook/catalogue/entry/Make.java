@@ -27,4 +27,16 @@ public record Make(
     public Make {
         otherNames = List.copyOf(otherNames);
     }
+
+    static Make from(Fields in) {
+        return new Make(
+                in.text("id"),
+                in.text("title"),
+                in.texts("other_names"),
+                in.optionalText("place"),
+                in.optional("years", Years::from),
+                in.optionalText("notes"),
+                in.text("source"),
+                in.text("sureness"));
+    }
 }

@@ -30,4 +30,18 @@ public record MeasureTaken(
     public MeasureTaken {
         usual = Ordered.copy(usual);
     }
+
+    static MeasureTaken from(Fields in) {
+        return new MeasureTaken(
+                in.text("id"),
+                in.text("title"),
+                in.word("kind", FindingKind.values()),
+                in.optionalText("unit"),
+                in.byName("usual", Usual::from),
+                in.text("outlier_means"),
+                in.text("how"),
+                in.optionalText("consent"),
+                in.text("source"),
+                in.text("sureness"));
+    }
 }

@@ -7,4 +7,9 @@ package hornbook.catalogue.entry;
  * @param seen value that is recorded instead
  * @param rate share of looks at the true value that do
  */
-public record Mistake(String truth, String seen, double rate) {}
+public record Mistake(String truth, String seen, double rate) {
+
+    static Mistake from(Fields in) {
+        return new Mistake(in.text("truth"), in.text("seen"), in.number("rate"));
+    }
+}

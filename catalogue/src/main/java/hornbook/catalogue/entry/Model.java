@@ -79,4 +79,30 @@ public record Model(
     public Optional<Normal> normal(String trait) {
         return traits.get(trait) instanceof Normal normal ? Optional.of(normal) : Optional.empty();
     }
+
+    static Model from(Fields in) {
+        return new Model(
+                in.text("id"),
+                in.text("make"),
+                in.text("title"),
+                in.text("pattern"),
+                in.texts("instruments"),
+                in.optional("years", Years::from),
+                in.list("serial_anchors", SerialAnchor::from),
+                in.list("serial_ranges", SerialRange::from),
+                in.numbers("serial_letters"),
+                in.byName("traits", Distribution::from),
+                in.byName("traits_many", Fields::numbers),
+                in.texts("absent"),
+                in.textByName("threads"),
+                in.numbers("pad_set"),
+                in.numbers("key_heights"),
+                in.texts("quirks_known"),
+                in.optionalText("notes"),
+                in.whole("horns_seen"),
+                in.list("map", KeyMap::from),
+                in.list("taking_down", TakingDown::from),
+                in.text("source"),
+                in.text("sureness"));
+    }
 }

@@ -50,4 +50,29 @@ public record Operation(
         appliesTo = List.copyOf(appliesTo);
         tools = List.copyOf(tools);
     }
+
+    static Operation from(Fields in) {
+        return new Operation(
+                in.text("id"),
+                in.text("title"),
+                in.texts("applies_to"),
+                in.text("changes"),
+                in.word("direction", Direction.values()),
+                in.optionalNumber("max_amount"),
+                in.optionalText("max_unit"),
+                in.optionalNumber("accuracy"),
+                in.optionalText("range_note"),
+                in.optionalText("preconditions"),
+                in.text("check"),
+                in.number("minutes_set_up"),
+                in.number("minutes_per_unit"),
+                in.text("per_unit"),
+                in.text("units"),
+                in.texts("tools"),
+                in.optionalText("spoils"),
+                in.yes("reversible"),
+                in.optionalText("caution"),
+                in.text("source"),
+                in.text("sureness"));
+    }
 }

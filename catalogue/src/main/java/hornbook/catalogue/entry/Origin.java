@@ -1,9 +1,7 @@
 package hornbook.catalogue.entry;
 
-import com.fasterxml.jackson.annotation.JsonValue;
-
 /** Where a tool comes from. */
-public enum Origin {
+public enum Origin implements Worded {
     /** Sold as such. */
     BOUGHT("bought"),
     /** Made in the shop. */
@@ -16,7 +14,7 @@ public enum Origin {
     }
 
     /** The word as written in files and commands. */
-    @JsonValue
+    @Override
     public String word() {
         return word;
     }

@@ -18,13 +18,13 @@ final class OwnEntries {
     private static final long LARGEST = 4_000_000;
 
     private final Path folder;
-    private final EntryJson json;
+    private final EntryReader reader;
     private final Digest digest;
     private final List<Problem> problems = new ArrayList<>();
 
-    OwnEntries(Path folder, EntryJson json, Digest digest) {
+    OwnEntries(Path folder, EntryReader reader, Digest digest) {
         this.folder = folder;
-        this.json = json;
+        this.reader = reader;
         this.digest = digest;
     }
 
@@ -81,7 +81,7 @@ final class OwnEntries {
             }
             byte[] content = Files.readAllBytes(path);
             digest.add(file, content);
-            Entry entry = json.read(kind, text(content));
+            Entry entry = reader.read(kind, text(content));
             String name = entry.id() + ".json";
             if (!name.equals(path.getFileName().toString())) {
                 aside(file, "id", "differs from the name of the file", "call the file " + name);

@@ -34,4 +34,20 @@ public record Part(
         mustMatch = List.copyOf(mustMatch);
         mayBeWorked = List.copyOf(mayBeWorked);
     }
+
+    static Part from(Fields in) {
+        return new Part(
+                in.text("id"),
+                in.text("title"),
+                in.texts("other_names"),
+                in.texts("dimensions"),
+                in.optionalText("typical_range"),
+                in.optionalText("material"),
+                in.texts("must_match"),
+                in.texts("may_be_worked"),
+                in.optionalText("salvage_value"),
+                in.optionalText("notes"),
+                in.text("source"),
+                in.text("sureness"));
+    }
 }

@@ -9,4 +9,15 @@ package hornbook.catalogue.entry;
  * @param sureness how sure, in words
  */
 public record Pictogram(String id, String title, String code, String usedFor, String source, String sureness)
-        implements Entry {}
+        implements Entry {
+
+    static Pictogram from(Fields in) {
+        return new Pictogram(
+                in.text("id"),
+                in.text("title"),
+                in.text("code"),
+                in.text("used_for"),
+                in.text("source"),
+                in.text("sureness"));
+    }
+}

@@ -20,4 +20,15 @@ public record Practice(
         points = List.copyOf(points);
         stages = List.copyOf(stages);
     }
+
+    static Practice from(Fields in) {
+        return new Practice(
+                in.text("id"),
+                in.text("title"),
+                in.text("topic"),
+                in.texts("points"),
+                in.texts("stages"),
+                in.text("source"),
+                in.text("sureness"));
+    }
 }

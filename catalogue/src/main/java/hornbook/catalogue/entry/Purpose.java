@@ -1,9 +1,7 @@
 package hornbook.catalogue.entry;
 
-import com.fasterxml.jackson.annotation.JsonValue;
-
 /** What knowing a trait is good for. */
-public enum Purpose {
+public enum Purpose implements Worded {
     /** Tells makes and eras apart. */
     ID("ID"),
     /** Decides how to take down. */
@@ -22,7 +20,7 @@ public enum Purpose {
     }
 
     /** The word as written in files and commands. */
-    @JsonValue
+    @Override
     public String word() {
         return word;
     }

@@ -41,4 +41,23 @@ public record Quirk(
         parts = List.copyOf(parts);
         supplies = List.copyOf(supplies);
     }
+
+    static Quirk from(Fields in) {
+        return new Quirk(
+                in.text("id"),
+                in.text("title"),
+                in.condition("when"),
+                in.word("caution", CautionLevel.values()),
+                in.text("bites"),
+                in.text("do"),
+                in.text("stage"),
+                in.texts("reminded_at"),
+                in.list("tools", Wanted::from),
+                in.list("parts", Wanted::from),
+                in.list("supplies", Wanted::from),
+                in.text("confirm"),
+                in.text("group"),
+                in.text("source"),
+                in.text("sureness"));
+    }
 }

@@ -3,33 +3,48 @@ package hornbook.catalogue.entry;
 import java.util.ArrayList;
 import java.util.List;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.StringNode;
 
-/** Lays JSON out for people: what fits on a line stands on one, the rest one element a line. */
+/** Lays JSON out for people: what fits on a line stands on one; lists of words fill lines; the rest is indented. */
 final class ReadableJson {
     private static final int WIDTH = 110;
 
     String write(JsonNode node) {
-        return lay(node, 0, 0);
+        return broken(node, 0);
     }
 
     private String lay(JsonNode node, int indent, int before) {
         String flat = flat(node);
-        if (!node.isContainer() || node.isEmpty() || (indent > 0 && indent + before + flat.length() <= WIDTH)) {
-            return flat;
-        }
-        String inner = " ".repeat(indent + 2);
-        List<String> lines = new ArrayList<>();
-        if (node.isArray()) {
-            node.forEach(e -> lines.add(inner + lay(e, indent + 2, 0)));
-        } else {
-            node.properties().forEach(p -> {
-                String name = quoted(p.getKey()) + ": ";
-                lines.add(inner + name + lay(p.getValue(), indent + 2, name.length()));
-            });
-        }
-        String body = String.join(",\n", lines);
+        boolean fits = indent + before + flat.length() <= WIDTH;
+        return fits || !node.isContainer() || node.isEmpty() ? flat : broken(node, indent);
+    }
+
+    private String broken(JsonNode node, int indent) {
         String end = "\n" + " ".repeat(indent);
+        String body = String.join(",\n", node.isArray() ? elements(node, indent + 2) : members(node, indent + 2));
         return node.isArray() ? "[\n" + body + end + "]" : "{\n" + body + end + "}";
+    }
+
+    private List<String> members(JsonNode node, int indent) {
+        List<String> lines = new ArrayList<>();
+        node.properties().forEach(p -> {
+            String name = quoted(p.getKey()) + ": ";
+            lines.add(" ".repeat(indent) + name + lay(p.getValue(), indent, name.length()));
+        });
+        return lines;
+    }
+
+    private List<String> elements(JsonNode node, int indent) {
+        List<String> lines = new ArrayList<>();
+        for (JsonNode element : node) {
+            String text = lay(element, indent, 0);
+            if (!lines.isEmpty() && !element.isContainer() && lines.getLast().length() + 2 + text.length() < WIDTH) {
+                lines.add(lines.removeLast() + ", " + text);
+            } else {
+                lines.add(" ".repeat(indent) + text);
+            }
+        }
+        return lines;
     }
 
     private static String flat(JsonNode node) {
@@ -46,6 +61,6 @@ final class ReadableJson {
     }
 
     private static String quoted(String text) {
-        return tools.jackson.databind.node.StringNode.valueOf(text).toString();
+        return StringNode.valueOf(text).toString();
     }
 }

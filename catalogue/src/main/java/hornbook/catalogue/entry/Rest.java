@@ -1,9 +1,7 @@
 package hornbook.catalogue.entry;
 
-import com.fasterxml.jackson.annotation.JsonValue;
-
 /** How a cup stands when nobody touches its key. */
-public enum Rest {
+public enum Rest implements Worded {
     /** Held open by its spring. */
     OPEN("open"),
     /** Held shut by its spring. */
@@ -16,7 +14,7 @@ public enum Rest {
     }
 
     /** The word as written in files and commands. */
-    @JsonValue
+    @Override
     public String word() {
         return word;
     }

@@ -27,4 +27,15 @@ public record Seller(
     public Seller {
         madeBy = List.copyOf(madeBy);
     }
+
+    static Seller from(Fields in) {
+        return new Seller(
+                in.text("id"),
+                in.text("title"),
+                in.list("made_by", MadeBy::from),
+                in.optional("years", Years::from),
+                in.optionalText("how_known"),
+                in.text("source"),
+                in.text("sureness"));
+    }
 }

@@ -14,7 +14,7 @@ import java.util.Optional;
 final class Shelf {
     private static final String SHIPPED = "/hornbook/catalogue/entries/";
 
-    private final EntryJson json = new EntryJson();
+    private final EntryReader reader = new EntryReader();
     private final Digest digest = new Digest();
     private final Map<String, Entry> entries = new LinkedHashMap<>();
     private final List<Problem> problems = new ArrayList<>();
@@ -36,14 +36,14 @@ final class Shelf {
             }
             byte[] content = in.readAllBytes();
             digest.add("shipped/" + kind.word() + ".json", content);
-            return json.readAll(kind, content);
+            return reader.readAll(kind, content);
         } catch (IOException e) {
             throw new UncheckedIOException("Cannot read the shipped entries at " + path, e);
         }
     }
 
     private Map<String, Entry> own(Path folder) {
-        OwnEntries files = new OwnEntries(folder, json, digest);
+        OwnEntries files = new OwnEntries(folder, reader, digest);
         Map<String, Entry> read = files.read(entries);
         problems.addAll(files.problems());
         return read;

@@ -10,4 +10,8 @@ public record Span(double low, double high) {
     public boolean holds(double value) {
         return value >= low && value <= high;
     }
+
+    static Span from(Fields in) {
+        return new Span(in.number("low"), in.number("high"));
+    }
 }

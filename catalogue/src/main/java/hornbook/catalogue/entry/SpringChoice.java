@@ -31,4 +31,17 @@ public record SpringChoice(
         cups = List.copyOf(cups);
         sizes = Ordered.copy(sizes);
     }
+
+    static SpringChoice from(Fields in) {
+        return new SpringChoice(
+                in.text("id"),
+                in.text("title"),
+                in.word("form", SpringForm.values()),
+                in.texts("cups"),
+                in.byName("sizes", SpringSize::from),
+                in.one("free_length_alto", Span::from),
+                in.optionalText("notes"),
+                in.text("source"),
+                in.text("sureness"));
+    }
 }

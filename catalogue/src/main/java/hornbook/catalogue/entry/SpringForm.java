@@ -1,9 +1,7 @@
 package hornbook.catalogue.entry;
 
-import com.fasterxml.jackson.annotation.JsonValue;
-
 /** The two sorts of key spring. */
-public enum SpringForm {
+public enum SpringForm implements Worded {
     /** Round wire driven into a post. */
     NEEDLE("needle"),
     /** Strip screwed under a key. */
@@ -16,7 +14,7 @@ public enum SpringForm {
     }
 
     /** The word as written in files and commands. */
-    @JsonValue
+    @Override
     public String word() {
         return word;
     }

@@ -12,4 +12,12 @@ import org.jspecify.annotations.Nullable;
 public record SpringSize(
         @Nullable Span diameter,
         @Nullable Span width,
-        @Nullable Span thickness) {}
+        @Nullable Span thickness) {
+
+    static SpringSize from(Fields in) {
+        return new SpringSize(
+                in.optional("diameter", Span::from),
+                in.optional("width", Span::from),
+                in.optional("thickness", Span::from));
+    }
+}

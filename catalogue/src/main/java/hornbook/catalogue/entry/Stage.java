@@ -28,4 +28,16 @@ public record Stage(
     public Stage {
         recorded = List.copyOf(recorded);
     }
+
+    static Stage from(Fields in) {
+        return new Stage(
+                in.text("id"),
+                in.text("title"),
+                in.whole("order"),
+                in.texts("recorded"),
+                in.text("why_here"),
+                in.optionalText("marks"),
+                in.text("source"),
+                in.text("sureness"));
+    }
 }

@@ -35,4 +35,23 @@ public record Supply(
         otherNames = List.copyOf(otherNames);
         hazards = List.copyOf(hazards);
     }
+
+    static Supply from(Fields in) {
+        return new Supply(
+                in.text("id"),
+                in.text("title"),
+                in.texts("other_names"),
+                in.text("group"),
+                in.optionalText("sizes"),
+                in.optionalText("unit"),
+                in.optionalText("typical_pack"),
+                in.optionalText("used_per_job"),
+                in.optionalWhole("lead_days"),
+                in.optionalWhole("shelf_life_months"),
+                in.texts("hazards"),
+                in.optionalText("storage"),
+                in.optionalText("caution"),
+                in.text("source"),
+                in.text("sureness"));
+    }
 }

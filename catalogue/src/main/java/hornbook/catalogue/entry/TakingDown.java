@@ -13,4 +13,10 @@ public record TakingDown(
         String piece,
         String how,
         @Nullable String reason,
-        @Nullable String job) {}
+        @Nullable String job) {
+
+    static TakingDown from(Fields in) {
+        return new TakingDown(
+                in.whole("step"), in.text("piece"), in.text("how"), in.optionalText("reason"), in.optionalText("job"));
+    }
+}

@@ -36,4 +36,19 @@ public record Task(
         usualWith = List.copyOf(usualWith);
         faults = List.copyOf(faults);
     }
+
+    static Task from(Fields in) {
+        return new Task(
+                in.text("id"),
+                in.text("title"),
+                in.text("stage"),
+                in.numbers("median_minutes"),
+                in.number("sigma"),
+                in.text("unit"),
+                in.texts("usual_with"),
+                in.texts("faults"),
+                in.optionalText("notes"),
+                in.text("source"),
+                in.text("sureness"));
+    }
 }

@@ -28,4 +28,17 @@ public record Tool(
         otherNames = List.copyOf(otherNames);
         serves = List.copyOf(serves);
     }
+
+    static Tool from(Fields in) {
+        return new Tool(
+                in.text("id"),
+                in.text("title"),
+                in.texts("other_names"),
+                in.texts("serves"),
+                in.word("origin", Origin.values()),
+                in.optionalText("look"),
+                in.optionalText("caution"),
+                in.text("source"),
+                in.text("sureness"));
+    }
 }

@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param usual usual figures, in words
  * @param marking the way of looking that leaves a mark, offered only after the owner's yes
  * @param uses what knowing it is good for
+ * @param modelled true where it follows from how a model was built, so that models state it; false where it is noted horn by horn
  * @param absentWhen when the trait does not apply to a horn at all
  * @param source published source, common practice, from memory, or this shop with its jobs
  * @param sureness how sure, in words
@@ -45,6 +46,7 @@ public record Trait(
         @Nullable String usual,
         @Nullable Marking marking,
         List<Purpose> uses,
+        boolean modelled,
         @Nullable Condition absentWhen,
         String source,
         String sureness)
@@ -60,5 +62,30 @@ public record Trait(
     /** The value of that id. */
     public Optional<TraitValue> value(String id) {
         return values.stream().filter(v -> v.id().equals(id)).findFirst();
+    }
+
+    static Trait from(Fields in) {
+        return new Trait(
+                in.text("id"),
+                in.text("title"),
+                in.text("question"),
+                in.word("kind", TraitKind.values()),
+                in.text("group"),
+                in.list("values", TraitValue::from),
+                in.text("look"),
+                in.word("cost", Look.values()),
+                in.number("miss"),
+                in.optionalText("miss_note"),
+                in.list("mistakes", Mistake::from),
+                in.optionalNumber("spread"),
+                in.optional("span", Span::from),
+                in.optionalText("unit"),
+                in.optionalText("usual"),
+                in.optional("marking", Marking::from),
+                in.words("uses", Purpose.values()),
+                in.yes("modelled"),
+                in.optionalCondition("absent_when"),
+                in.text("source"),
+                in.text("sureness"));
     }
 }

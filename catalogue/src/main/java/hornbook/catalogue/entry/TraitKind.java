@@ -1,9 +1,7 @@
 package hornbook.catalogue.entry;
 
-import com.fasterxml.jackson.annotation.JsonValue;
-
 /** How a trait is answered. */
-public enum TraitKind {
+public enum TraitKind implements Worded {
     /** Exactly one of its values. */
     ONE("one"),
     /** Any number of its values; each is there or not. */
@@ -20,7 +18,7 @@ public enum TraitKind {
     }
 
     /** The word as written in files and commands. */
-    @JsonValue
+    @Override
     public String word() {
         return word;
     }

@@ -6,4 +6,9 @@ package hornbook.catalogue.entry;
  * @param id as written in files and commands
  * @param description in plain words
  */
-public record TraitValue(String id, String description) {}
+public record TraitValue(String id, String description) {
+
+    static TraitValue from(Fields in) {
+        return new TraitValue(in.text("id"), in.text("description"));
+    }
+}

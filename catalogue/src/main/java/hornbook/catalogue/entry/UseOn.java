@@ -32,4 +32,19 @@ public record UseOn(
     public UseOn {
         values = List.copyOf(values);
     }
+
+    static UseOn from(Fields in) {
+        return new UseOn(
+                in.text("id"),
+                in.text("title"),
+                in.text("use"),
+                in.text("trait"),
+                in.texts("values"),
+                in.word("verdict", Verdict.values()),
+                in.text("why"),
+                in.optionalText("instead"),
+                in.optionalText("see"),
+                in.text("source"),
+                in.text("sureness"));
+    }
 }

@@ -10,4 +10,9 @@ import org.jspecify.annotations.Nullable;
  * @param high where it is a number
  */
 public record Usual(
-        String text, @Nullable Double low, @Nullable Double high) {}
+        String text, @Nullable Double low, @Nullable Double high) {
+
+    static Usual from(Fields in) {
+        return new Usual(in.text("text"), in.optionalNumber("low"), in.optionalNumber("high"));
+    }
+}

@@ -1,9 +1,7 @@
 package hornbook.catalogue.entry;
 
-import com.fasterxml.jackson.annotation.JsonValue;
-
 /** Whether a thing may be used on something; several may hold, the hardest wins. */
-public enum Verdict {
+public enum Verdict implements Worded {
     /** Usual, with the product's own sheet. */
     OK("ok"),
     /** Only as the reason and the alternative say, tried on a hidden spot. */
@@ -18,7 +16,7 @@ public enum Verdict {
     }
 
     /** The word as written in files and commands. */
-    @JsonValue
+    @Override
     public String word() {
         return word;
     }

@@ -7,4 +7,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param note which of it, where that matters
  */
-public record Wanted(String id, @Nullable String note) {}
+public record Wanted(String id, @Nullable String note) {
+
+    static Wanted from(Fields in) {
+        return new Wanted(in.text("id"), in.optionalText("note"));
+    }
+}

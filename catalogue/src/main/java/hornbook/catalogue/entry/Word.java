@@ -16,4 +16,13 @@ public record Word(String id, String title, List<Meaning> meanings, String sourc
     public Word {
         meanings = List.copyOf(meanings);
     }
+
+    static Word from(Fields in) {
+        return new Word(
+                in.text("id"),
+                in.text("title"),
+                in.list("meanings", Meaning::from),
+                in.text("source"),
+                in.text("sureness"));
+    }
 }

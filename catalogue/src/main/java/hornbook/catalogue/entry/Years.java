@@ -8,4 +8,9 @@ import org.jspecify.annotations.Nullable;
  * @param from missing where not known
  * @param to missing where still made or not known
  */
-public record Years(@Nullable Integer from, @Nullable Integer to) {}
+public record Years(@Nullable Integer from, @Nullable Integer to) {
+
+    static Years from(Fields in) {
+        return new Years(in.optionalWhole("from"), in.optionalWhole("to"));
+    }
+}
