@@ -5,51 +5,68 @@ import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
+import hornbook.shared.store.SafeFiles;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 
 /**
- * A CSV file read whole: UTF-8, comma, a header row.
+ * A CSV file read whole, with a header row.
  *
+ * @param columns none where the file cannot be read
  * @param rows those with as many cells as the header
- * @param refused those with more or fewer, and what made the rest of the file unreadable
+ * @param refused those with more or fewer, or why the file cannot be read
  */
 public record CsvFile(String name, List<String> columns, List<Row> rows, List<Refusal> refused) {
 
-    /** Reads a file; what cannot be read stands in {@link #refused()}. */
+    /** Reads a file of UTF-8, separated by commas; what cannot be read stands in {@link #refused()}. */
     public static CsvFile read(Path file) {
         String name = String.valueOf(file.getFileName());
-        CsvFile read = new CsvFile(name, new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
-        try (CsvReader<CsvRecord> reader = CsvReader.builder()
-                .allowMissingFields(true)
-                .allowExtraFields(true)
-                .ofCsvRecord(file)) {
-            reader.forEach(read::take);
-        } catch (CsvParseException e) {
-            read.refused.add(Refusal.wholeFile(name, "a quotation mark is not closed, or a cell is too long"));
-        } catch (UncheckedIOException | IOException e) {
-            read.refused.add(Refusal.wholeFile(name, unreadable(e)));
+        try {
+            return read(name, FileText.utf8(file), ',');
+        } catch (FileText.Unreadable e) {
+            return unreadable(name, e.why());
         }
-        return read;
     }
 
-    private static String unreadable(Exception e) {
-        boolean coding = e instanceof CharacterCodingException || e.getCause() instanceof CharacterCodingException;
-        return coding ? "is not UTF-8 text: save it as CSV UTF-8" : "cannot be read: check its permissions";
+    static CsvFile read(String name, String text, char separator) {
+        CsvFile read = new CsvFile(name, new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+        long last = 1;
+        try (CsvReader<CsvRecord> reader = CsvReader.builder()
+                .fieldSeparator(separator)
+                .allowMissingFields(true)
+                .allowExtraFields(true)
+                .ofCsvRecord(text)) {
+            for (CsvRecord record : reader) {
+                read.take(record);
+                last = record.getStartingLineNumber();
+            }
+        } catch (CsvParseException | UncheckedIOException | IOException e) {
+            return unreadable(name, "a cell is too long to be one: look for a quotation mark that is not closed");
+        }
+        if (OpenQuote.atEnd(text, last, separator)) {
+            return unreadable(name, "a quotation mark on line " + last + " is not closed: close it and try again");
+        }
+        return read.columns.size() == new HashSet<>(read.columns).size()
+                ? read
+                : unreadable(name, "has two columns of one name: rename or remove one");
+    }
+
+    /** Nothing is taken from a file that cannot be read to its end: the rest may have been worth more. */
+    private static CsvFile unreadable(String name, String why) {
+        return new CsvFile(name, List.of(), List.of(), List.of(Refusal.wholeFile(name, why)));
     }
 
     private void take(CsvRecord record) {
         List<String> cells = record.getFields();
         if (columns.isEmpty()) {
-            columns.addAll(
-                    cells.stream().map(CsvFile::withoutMark).map(String::strip).toList());
+            columns.addAll(cells.stream().map(String::strip).toList());
             return;
         }
         long number = rows.size() + refused.size() + 2L;
@@ -63,23 +80,27 @@ public record CsvFile(String name, List<String> columns, List<Row> rows, List<Re
                             + ": quote a cell that holds a comma"));
             return;
         }
-        Map<String, String> named = new HashMap<>();
+        Map<String, String> named = HashMap.newHashMap(cells.size());
         for (int i = 0; i < cells.size(); i++) {
             named.put(columns.get(i), cells.get(i));
         }
         rows.add(new Row(number, record.getStartingLineNumber(), named));
     }
 
-    private static String withoutMark(String cell) {
-        return cell.startsWith("\uFEFF") ? cell.substring(1) : cell;
-    }
-
-    /** Writes rows under a header, quoting only what must be. */
+    /** Writes rows under a header, quoting only what must be; the name holds the old file or the whole new one. */
     public static void write(Path file, List<String> columns, Iterable<List<String>> rows) throws IOException {
-        try (CsvWriter writer =
-                CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(Files.newBufferedWriter(file))) {
-            writer.writeRecord(columns);
-            rows.forEach(writer::writeRecord);
+        Path aside = file.resolveSibling("." + file.getFileName() + ".new");
+        try {
+            try (CsvWriter writer =
+                    CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(Files.newBufferedWriter(aside))) {
+                writer.writeRecord(columns);
+                rows.forEach(writer::writeRecord);
+            }
+            SafeFiles.rename(aside, file);
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        } finally {
+            Files.deleteIfExists(aside);
         }
     }
 }

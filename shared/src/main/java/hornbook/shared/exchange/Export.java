@@ -4,15 +4,22 @@ import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.Kind;
 import hornbook.shared.shop.ShopRecord;
 import hornbook.shared.store.Books;
+import hornbook.shared.store.SafeFiles;
+import hornbook.shared.store.View;
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import tools.jackson.databind.json.JsonMapper;
 
 /** Writes a shop as exchange files, byte for byte the same for the same books. */
 public final class Export {
     static final String SETTINGS = "shop.json";
+    private static final JsonMapper JSON = new JsonMapper();
 
     private final Books books;
     private final KnowledgeFiles knowledge;
@@ -33,34 +40,46 @@ public final class Export {
     public Answer to(Path folder) {
         try {
             Files.createDirectories(folder);
-            for (Kind<? extends ShopRecord> kind : Kind.ALL) {
-                write(kind, folder);
-            }
-            Files.writeString(folder.resolve(SETTINGS), settings());
+            List<String> files = new ArrayList<>(written(folder));
             knowledge.write(folder);
-        } catch (IOException e) {
+            files.addAll(knowledge.names());
+            return new Answer(folder, files.stream().sorted().toList());
+        } catch (IOException | UncheckedIOException e) {
             throw new BadInput(folder + " cannot be written: name a folder with --to that can, and check the disk");
         }
-        try (var written = Files.list(folder)) {
-            return new Answer(
-                    folder,
-                    written.map(f -> f.getFileName().toString()).sorted().toList());
-        } catch (IOException e) {
-            throw new BadInput(folder + " cannot be read back: check its permissions");
-        }
     }
 
-    private <T extends ShopRecord> void write(Kind<T> kind, Path folder) throws IOException {
+    private List<String> written(Path folder) {
+        return books.reading(view -> {
+            List<String> files = new ArrayList<>(List.of(SETTINGS));
+            try {
+                for (Kind<? extends ShopRecord> kind : Kind.ALL) {
+                    if (write(view, kind, folder)) {
+                        files.add(kind.file());
+                    }
+                }
+                SafeFiles.replace(folder.resolve(SETTINGS), settings(view).getBytes(StandardCharsets.UTF_8));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+            return files;
+        });
+    }
+
+    private static <T extends ShopRecord> boolean write(View view, Kind<T> kind, Path folder) throws IOException {
         List<List<String>> rows =
-                books.all(kind.type()).stream().map(kind.columns()::cells).toList();
-        if (kind.always() || !rows.isEmpty()) {
-            CsvFile.write(folder.resolve(kind.file()), kind.columns().names(), rows);
+                view.all(kind.type()).stream().map(kind.columns()::cells).toList();
+        if (!kind.always() && rows.isEmpty()) {
+            return false;
         }
+        CsvFile.write(folder.resolve(kind.file()), kind.columns().names(), rows);
+        return true;
     }
 
-    private String settings() {
-        return books.settings().stream()
-                .map(name -> " \"" + name + "\": " + books.setting(name).orElseThrow())
+    private static String settings(View view) {
+        return view.settings().stream()
+                .map(name -> " " + JSON.writeValueAsString(name) + ": "
+                        + view.setting(name).orElseThrow())
                 .collect(Collectors.joining(",\n", "{\n", "\n}"));
     }
 }

@@ -6,6 +6,7 @@ import hornbook.shared.store.Books;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -30,7 +31,7 @@ public final class Import {
      */
     public ImportReport from(Path folder, boolean dryRun) {
         KnowledgeFiles.Incoming entries = knowledge.read(folder);
-        Sheets sheets = new Sheets(books, entries.refused(), entries.remarks());
+        Sheets sheets = books.reading(view -> new Sheets(view, entries.refused(), entries.remarks()));
         boolean any = entries.read() > 0 || readSettings(folder, sheets);
         for (Kind<?> kind : Kind.ALL) {
             Path file = folder.resolve(kind.file());
@@ -42,12 +43,12 @@ public final class Import {
         if (!any) {
             throw new BadInput(folder + " holds no file of the exchange format, as lots.csv: name a folder that does");
         }
-        if (!dryRun) {
-            books.write("import of " + folder.getFileName(), writing -> {
-                entries.entries().forEach(entry -> writing.entry(entry.path(), entry.json()));
-                sheets.into(writing, books.today());
-            });
-        }
+        LocalDate today = books.today();
+        books.attempt("import of " + folder.getFileName(), writing -> {
+            entries.entries().forEach(entry -> writing.entry(entry.path(), entry.json()));
+            sheets.into(writing, today);
+            return !dryRun && (sheets.changed() || !entries.entries().isEmpty());
+        });
         return sheets.report(entries.read(), entries.entries().size());
     }
 

@@ -2,7 +2,7 @@ package hornbook.shared.exchange;
 
 import hornbook.shared.shop.Kind;
 import hornbook.shared.shop.ShopRecord;
-import hornbook.shared.store.Books;
+import hornbook.shared.store.View;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
@@ -26,12 +26,19 @@ final class References {
 
     private final Map<String, Set<String>> known = new HashMap<>();
 
-    References(Books books) {
+    private final Map<Class<?>, Set<String>> stood = new HashMap<>();
+
+    References(View view) {
         for (Kind<? extends ShopRecord> kind : Kind.ALL) {
-            Set<String> ids = new HashSet<>();
-            books.all(kind.type()).forEach(record -> ids.add(record.id()));
-            known.put(kind.name(), ids);
+            Set<String> ids = view.ids(kind.type());
+            stood.put(kind.type(), ids);
+            known.put(kind.name(), new HashSet<>(ids));
         }
+    }
+
+    /** Was there a record of that number before the import? */
+    boolean stood(ShopRecord record) {
+        return stood.getOrDefault(record.getClass(), Set.of()).contains(record.id());
     }
 
     void add(Kind<?> kind, String id) {

@@ -2,13 +2,11 @@ package hornbook.shared.exchange;
 
 import hornbook.shared.shop.BadCell;
 import hornbook.shared.shop.BadInput;
-import hornbook.shared.shop.Count;
 import hornbook.shared.shop.Kind;
 import hornbook.shared.shop.Lot;
 import hornbook.shared.shop.Movement;
-import hornbook.shared.shop.MovementKind;
 import hornbook.shared.shop.ShopRecord;
-import hornbook.shared.store.Books;
+import hornbook.shared.store.View;
 import hornbook.shared.store.Writing;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -16,22 +14,23 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /** The rows of an import, sorted into those to take and those refused. */
 final class Sheets {
+    private record Good(String file, Row row, ShopRecord record) {}
+
     private final References references;
-    private final Books books;
-    private final List<ShopRecord> good = new ArrayList<>();
+    private final List<Good> good = new ArrayList<>();
     private final Map<String, String> settings = new LinkedHashMap<>();
     private final List<Refusal> refused;
     private final List<String> remarks;
     private int read;
-    private int standing;
+    private int taken;
+    private boolean changed;
 
-    Sheets(Books books, List<Refusal> refused, List<String> remarks) {
-        this.books = books;
-        this.references = new References(books);
+    Sheets(View view, List<Refusal> refused, List<String> remarks) {
+        this.references = new References(view);
         this.refused = new ArrayList<>(refused);
         this.remarks = new ArrayList<>(remarks);
     }
@@ -46,7 +45,11 @@ final class Sheets {
 
     <T extends ShopRecord> void read(Kind<T> kind, CsvFile file) {
         refused.addAll(file.refused());
-        read += file.rows().size() + file.refused().size();
+        read += file.rows().size()
+                + (int) file.refused().stream().filter(r -> r.row() > 0).count();
+        if (file.columns().isEmpty()) {
+            return;
+        }
         List<String> missing =
                 kind.key().stream().filter(k -> !file.columns().contains(k)).toList();
         if (!missing.isEmpty()) {
@@ -59,84 +62,90 @@ final class Sheets {
                 .filter(column -> !kind.columns().names().contains(column))
                 .forEach(
                         column -> remarks.add(file.name() + ": column “" + column + "” is not known and was left out"));
-        Map<String, T> before = new HashMap<>();
-        books.all(kind.type()).forEach(record -> before.put(record.id(), record));
-        file.rows().forEach(row -> read(kind, file.name(), row, before));
+        Map<String, Row> seen = new HashMap<>();
+        file.rows().forEach(row -> read(kind, file.name(), row, seen));
     }
 
-    private <T extends ShopRecord> void read(Kind<T> kind, String file, Row row, Map<String, T> before) {
+    private <T extends ShopRecord> void read(Kind<T> kind, String file, Row row, Map<String, Row> seen) {
         var broken = references.broken(kind, row.cells());
         if (broken.isPresent()) {
-            refuse(new Refusal(
-                    file,
-                    row.number(),
-                    row.line(),
-                    broken.get().column(),
-                    broken.get().why()));
+            refuse(file, row, broken.get().column(), broken.get().why());
             return;
         }
         try {
             T record = kind.columns().record(row.inOrder(kind.columns().names()));
-            if (record.id().isBlank()) {
-                refuse(new Refusal(
-                        file, row.number(), row.line(), kind.key().getFirst(), "is empty: give it a number"));
-            } else if (Objects.equals(before.get(record.id()), record)) {
-                standing++;
-            } else if (record instanceof Movement && before.containsKey(record.id())) {
-                refuse(new Refusal(
-                        file,
-                        row.number(),
-                        row.line(),
-                        "id",
-                        "stands in the ledger with other words: the ledger is only added to, give it a new number"));
+            Row before = seen.putIfAbsent(record.id(), row);
+            String key = kind.key().getFirst();
+            if (row.cells().getOrDefault(key, "").isBlank()) {
+                refuse(file, row, key, "is empty: give it a number");
+            } else if (before != null) {
+                refuse(file, row, key, "is the number of row " + before.number() + " already: give it another");
             } else {
-                good.add(record);
+                good.add(new Good(file, row, record));
                 references.add(kind, record.id());
             }
         } catch (BadCell e) {
-            refuse(new Refusal(file, row.number(), row.line(), e.column(), e.why()));
+            refuse(file, row, e.column(), e.why());
         } catch (BadInput e) {
-            refuse(new Refusal(file, row.number(), row.line(), null, String.valueOf(e.getMessage())));
+            refuse(file, row, null, String.valueOf(e.getMessage()));
         }
     }
 
+    private void refuse(String file, Row row, @Nullable String field, String why) {
+        refuse(new Refusal(file, row.number(), row.line(), field, why));
+    }
+
+    /** Puts what was good; what the books turn away after all is refused like the rest. */
     void into(Writing writing, LocalDate today) {
-        settings.forEach(writing::setting);
-        good.forEach(writing::put);
-        good.stream().filter(Lot.class::isInstance).forEach(lot -> count(writing, (Lot) lot, today));
+        settings.forEach((name, json) -> setting(writing, name, json));
+        good.forEach(row -> put(writing, row));
+        LotCounts counts = new LotCounts(writing, today, remarks);
+        for (Good row : good) {
+            if (row.record() instanceof Lot lot) {
+                changed |= counts.agree(lot);
+            }
+        }
     }
 
-    /** A lot's number is its ledger's sum: where the file counts otherwise, a ledger line says so. */
-    private void count(Writing writing, Lot lot, LocalDate today) {
-        if (!(lot.count() instanceof Count.Exact(int wanted))) {
-            return;
+    private void setting(Writing writing, String name, String json) {
+        try {
+            writing.setting(name, json);
+            changed = true;
+        } catch (BadInput e) {
+            refuse(new Refusal(Export.SETTINGS, 0, 0, name, String.valueOf(e.getMessage())));
         }
-        Count now = writing.find(Lot.class, lot.id()).orElseThrow().count();
-        int difference = wanted - (now instanceof Count.Exact(int pieces) ? pieces : 0);
-        if (difference == 0) {
-            return;
+    }
+
+    private void put(Writing writing, Good row) {
+        ShopRecord record = row.record();
+        ShopRecord stands = references.stood(record)
+                ? writing.find(record.getClass(), record.id()).orElse(null)
+                : null;
+        if (record.equals(stands)) {
+            taken++;
+        } else if (stands instanceof Movement) {
+            refuse(
+                    row.file(),
+                    row.row(),
+                    "id",
+                    "stands in the ledger with other words: the ledger is only added to, give it a new number");
+        } else {
+            try {
+                writing.put(record);
+                taken++;
+                changed = true;
+            } catch (BadInput e) {
+                refuse(row.file(), row.row(), null, String.valueOf(e.getMessage()));
+            }
         }
-        boolean first = writing.where(Movement.class, "lot", lot.id()).isEmpty();
-        if (!first) {
-            remarks.add("lots.csv: " + lot.id() + " counts " + wanted + ", its ledger " + (wanted - difference)
-                    + ": a correction was written");
-        }
-        writing.put(new Movement(
-                writing.nextId(Movement.class),
-                today,
-                lot.id(),
-                first ? MovementKind.OPENING : MovementKind.CORRECTION,
-                difference,
-                null,
-                null,
-                null,
-                null,
-                null,
-                "count at import"));
+    }
+
+    /** Did anything go into the books that was not there already? */
+    boolean changed() {
+        return changed;
     }
 
     ImportReport report(int entriesRead, int entriesTaken) {
-        return new ImportReport(
-                read + entriesRead, good.size() + standing + entriesTaken, List.copyOf(refused), List.copyOf(remarks));
+        return new ImportReport(read + entriesRead, taken + entriesTaken, List.copyOf(refused), List.copyOf(remarks));
     }
 }

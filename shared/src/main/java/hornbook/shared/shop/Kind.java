@@ -44,6 +44,9 @@ public record Kind<T extends ShopRecord>(
             more("map-row", MapRow.class, "horn_maps.csv", "map-"),
             more("taken-down", TakenDown.class, "taken_down.csv", "down-"));
 
+    /** Every kind the books keep. */
+    public static final List<Kind<? extends ShopRecord>> KEPT = ALL;
+
     private static <T extends ShopRecord> Kind<T> of(
             String name, Class<T> type, String file, String prefix, String... key) {
         List<String> columns = key.length == 0 ? List.of("id") : List.of(key);
@@ -57,12 +60,12 @@ public record Kind<T extends ShopRecord>(
     /** The kind of a record class. */
     @SuppressWarnings("unchecked")
     public static <T extends ShopRecord> Kind<T> of(Class<T> type) {
-        return (Kind<T>) ALL.stream().filter(k -> k.type == type).findFirst().orElseThrow();
+        return (Kind<T>) KEPT.stream().filter(k -> k.type == type).findFirst().orElseThrow();
     }
 
     /** The kind of that name. */
     public static Kind<? extends ShopRecord> named(String name) {
-        return ALL.stream().filter(k -> k.name.equals(name)).findFirst().orElseThrow();
+        return KEPT.stream().filter(k -> k.name.equals(name)).findFirst().orElseThrow();
     }
 
     /** The table that holds it: the name with underscores. */

@@ -1,9 +1,9 @@
 package hornbook.shared.store;
 
-import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.Kind;
 import hornbook.shared.shop.ShopRecord;
 import hornbook.shared.shop.ShopUnavailable;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -12,8 +12,9 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
-import tools.jackson.databind.json.JsonMapper;
 
 /**
  * The shop's books: read by anybody, written in deeds by one process at a time.
@@ -27,8 +28,6 @@ import tools.jackson.databind.json.JsonMapper;
  * Every call may throw {@link ShopUnavailable} where the file cannot be read or written.
  */
 public final class Books implements AutoCloseable {
-    private static final JsonMapper JSON = new JsonMapper();
-
     private final Path folder;
     private final @Nullable WriterLock lock;
     private final Readers readers;
@@ -55,7 +54,7 @@ public final class Books implements AutoCloseable {
 
     /** Is there a shop in that folder? */
     public static boolean in(Path folder) {
-        return java.nio.file.Files.isRegularFile(folder.resolve(Opening.FILE));
+        return Files.isRegularFile(folder.resolve(Opening.FILE));
     }
 
     public Path folder() {
@@ -67,42 +66,41 @@ public final class Books implements AutoCloseable {
         return writer != null;
     }
 
+    /** Asks several things of the books of one moment, whatever is written meanwhile. */
+    public <R> R reading(Function<View, R> questions) {
+        return readers.snapshot(query -> questions.apply(new View(query, asOf)));
+    }
+
+    private <R> R ask(Function<View, R> question) {
+        return readers.read(query -> question.apply(new View(query, asOf)));
+    }
+
     public <T extends ShopRecord> List<T> all(Class<T> type) {
-        return readers.read(query -> query.all(type));
+        return ask(view -> view.all(type));
     }
 
     public <T extends ShopRecord> Optional<T> find(Class<T> type, String id) {
-        return readers.read(query -> query.find(type, id));
+        return ask(view -> view.find(type, id));
     }
 
     /** The records with that value in a column, by its exchange name. */
     public <T extends ShopRecord> List<T> where(Class<T> type, String column, String value) {
-        return readers.read(query -> query.where(type, column, value));
+        return ask(view -> view.where(type, column, value));
     }
 
     /** A setting's JSON value. */
     public Optional<String> setting(String name) {
-        return readers
-                .read(query -> query.rows(
-                        "select value from setting where name = ? and value <> 'null'", r -> r.getString(1), name))
-                .stream()
-                .findFirst();
+        return ask(view -> view.setting(name));
     }
 
     /** Names of the settings there are, in the order in which they were first set. */
     public List<String> settings() {
-        return readers.read(query ->
-                query.rows("select name from setting where value <> 'null' order by rowid", r -> r.getString(1)));
+        return ask(View::settings);
     }
 
     /** Today by the shop's one clock: as told at opening, else the setting {@code as_of}, else the machine's day. */
     public LocalDate today() {
-        if (asOf != null) {
-            return asOf;
-        }
-        return setting("as_of")
-                .map(json -> LocalDate.parse(JSON.readValue(json, String.class)))
-                .orElseGet(LocalDate::now);
+        return asOf != null ? asOf : ask(View::today);
     }
 
     /** This moment: today by the shop's clock, the time of day by the machine's. */
@@ -119,38 +117,36 @@ public final class Books implements AutoCloseable {
         return writer().write(title, today(), work);
     }
 
+    /**
+     * Does one thing to the books and decides at its end: where the work answers false, every refusal was met and
+     * nothing is kept.
+     */
+    public Optional<Deed> attempt(String title, Predicate<Writing> work) {
+        return writer().attempt(title, today(), work);
+    }
+
     /** Takes a deed back; that is a deed of its own. Refused where a later deed touched the same record. */
     public Deed undo(long number) {
-        Deed deed =
-                deed(number).orElseThrow(() -> new BadInput("there is no deed " + number + ": see “hornbook undo”"));
-        if (deed.undoneBy() != null) {
-            throw new BadInput("“" + deed.title() + "” is undone already, by deed " + deed.undoneBy()
-                    + ": undo that one to have it back");
-        }
-        return writer().undo(deed, today());
+        return writer().undo(number, today());
     }
 
     public Optional<Deed> deed(long number) {
-        return readers.read(query -> query.rows(Deeds.COLUMNS + "where number = ?", Deeds::read, number)).stream()
-                .findFirst();
+        return ask(view -> view.deed(number));
     }
 
     /** The last deeds, newest first. */
     public List<Deed> deeds(int most) {
-        return readers.read(query -> query.rows(Deeds.COLUMNS + "order by number desc limit ?", Deeds::read, most));
+        return ask(view -> view.deeds(most));
     }
 
     /** The last line of the change feed, 0 in a new shop. */
     public long feedEnd() {
-        return readers.read(query -> query.number("select coalesce(max(seq), 0) from feed"));
+        return ask(View::feedEnd);
     }
 
     /** What changed after a line of the feed, in order. */
     public List<Change> feedAfter(long seq) {
-        return readers.read(query -> query.rows(
-                "select seq, deed, kind, id from feed where seq > ? order by seq",
-                r -> new Change(r.getLong(1), r.getLong(2), r.getString(3), r.getString(4)),
-                seq));
+        return ask(view -> view.feedAfter(seq));
     }
 
     /** Ids of the records of a kind that a deed touched, in order. */
@@ -162,7 +158,7 @@ public final class Books implements AutoCloseable {
                 Kind.of(type).name()));
     }
 
-    /** Calls a listener after each commit of this process, on the writing thread. */
+    /** Calls a listener after each commit of this process, on the writing thread; what it throws is logged. */
     public void onCommit(Consumer<List<Change>> listener) {
         if (writer != null) {
             writer.onCommit(listener);
@@ -184,12 +180,19 @@ public final class Books implements AutoCloseable {
 
     @Override
     public void close() {
-        readers.close();
-        if (writer != null) {
-            writer.close();
-        }
-        if (lock != null) {
-            lock.close();
+        // The writer last: its closing takes the log into the file, which no reader may then hold open.
+        try {
+            readers.close();
+        } finally {
+            try {
+                if (writer != null) {
+                    writer.close();
+                }
+            } finally {
+                if (lock != null) {
+                    lock.close();
+                }
+            }
         }
     }
 }

@@ -1,17 +1,23 @@
 package hornbook.shared.store;
 
-import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.ShopUnavailable;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import org.sqlite.SQLiteConfig;
 
-/** Opens connections to a shop's file with the settings that make "saved" true. */
+/** Opens connections to a shop's file with the settings that make "saved" true, and asserts them. */
 final class Database {
+    private static final int FULL = 2;
+
+    /** Room for the pages of one question; the default of 2 MB makes a check of ten years three times slower. */
+    private static final int CACHE_KIB = 16 * 1024;
+
     private Database() {}
 
     static Connection toWrite(Path file) {
@@ -19,14 +25,53 @@ final class Database {
         config.setJournalMode(SQLiteConfig.JournalMode.WAL);
         // NORMAL may lose the last commits when the power fails: "saved" would be untrue.
         config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
-        return open(file, "", config);
+        Connection connection = open(file, "", config);
+        try {
+            insist(connection, "journal_mode", "wal");
+            insist(connection, "synchronous", Integer.toString(FULL));
+            // After a large import the log is cut back instead of staying as large as it ever was.
+            set(connection, "journal_size_limit = " + 16 * 1024 * 1024);
+            return connection;
+        } catch (SQLException e) {
+            throw damaged(file, e);
+        }
     }
 
+    /**
+     * To read only. On a medium that cannot be written the log's index cannot be made; a file that was closed in order
+     * needs none there.
+     */
     static Connection toRead(Path file) {
         SQLiteConfig config = config();
         config.setReadOnly(true);
-        boolean fixed = !Files.isWritable(file.toAbsolutePath().getParent());
-        return open(file, fixed ? "?immutable=1" : "", config);
+        try {
+            return open(file, "", config);
+        } catch (ShopUnavailable e) {
+            if (!cannotOpen(e)) {
+                throw e;
+            }
+            if (unwrittenLog(file)) {
+                throw new ShopUnavailable(
+                        file + " was not closed in order and its folder cannot be written: copy the folder to where it"
+                                + " can, and open it there",
+                        e);
+            }
+            return open(file, "?immutable=1", config);
+        }
+    }
+
+    private static boolean cannotOpen(ShopUnavailable e) {
+        String cause = String.valueOf(e.getCause());
+        return cause.contains("SQLITE_CANTOPEN") || cause.contains("SQLITE_READONLY");
+    }
+
+    private static boolean unwrittenLog(Path file) {
+        try {
+            Path log = file.resolveSibling(file.getFileName() + "-wal");
+            return Files.exists(log) && Files.size(log) > 0;
+        } catch (IOException e) {
+            return true;
+        }
     }
 
     private static SQLiteConfig config() {
@@ -40,9 +85,11 @@ final class Database {
         String url = "jdbc:sqlite:file:" + file.toAbsolutePath().toUri().getRawPath() + options;
         try {
             Connection connection = DriverManager.getConnection(url, config.toProperties());
+            set(connection, "trusted_schema = off");
+            set(connection, "cell_size_check = on");
+            set(connection, "cache_size = -" + CACHE_KIB);
+            insist(connection, "foreign_keys", "1");
             try (Statement statement = connection.createStatement()) {
-                statement.execute("pragma trusted_schema = off");
-                statement.execute("pragma cell_size_check = on");
                 statement.executeQuery("select count(*) from sqlite_schema").close();
             }
             return connection;
@@ -51,14 +98,43 @@ final class Database {
         }
     }
 
+    private static void set(Connection connection, String pragma) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            statement.execute("pragma " + pragma);
+        }
+    }
+
+    /** The promises of the books hang on these: better no books than books that break them in silence. */
+    private static void insist(Connection connection, String pragma, String value) throws SQLException {
+        try (Statement statement = connection.createStatement();
+                ResultSet row = statement.executeQuery("pragma " + pragma)) {
+            String is = row.next() ? String.valueOf(row.getString(1)) : "nothing";
+            if (!is.equals(value)) {
+                connection.close();
+                throw new ShopUnavailable("the books cannot be kept safely here: " + pragma + " is " + is + " and not "
+                        + value + "; use a folder on a local disk");
+            }
+        }
+    }
+
     static ShopUnavailable damaged(Path file, SQLException e) {
-        String what = e.getMessage() != null && e.getMessage().contains("SQLITE_BUSY")
+        String message = String.valueOf(e.getMessage());
+        String what = message.contains("SQLITE_BUSY")
                 ? "is held by another program: close it and try again"
-                : "cannot be read as a shop: restore a copy from the folder backups with “hornbook restore FILE”";
+                : message.contains("SQLITE_CANTOPEN")
+                        ? "cannot be opened: check its permissions and those of its folder"
+                        : message.contains("SQLITE_FULL")
+                                ? "cannot be opened, as the disk is full: make room and try again"
+                                : "cannot be read as a shop: restore a copy from the folder backups with “hornbook"
+                                        + " restore FILE”";
         return new ShopUnavailable(file + " " + what, e);
     }
 
-    /** The books could not be written or read. */
+    static ShopUnavailable unreadable(SQLException e) {
+        return new ShopUnavailable("the books cannot be read: run “hornbook check”", e);
+    }
+
+    /** The books could not be written; nothing of the deed stays. */
     static ShopUnavailable failed(SQLException e) {
         String message = String.valueOf(e.getMessage());
         if (message.contains("SQLITE_FULL")) {
@@ -67,21 +143,10 @@ final class Database {
         if (message.contains("SQLITE_READONLY")) {
             return new ShopUnavailable("the shop cannot be written: check the permissions of its folder", e);
         }
+        if (message.contains("SQLITE_BUSY")) {
+            return new ShopUnavailable(
+                    "the books are held by another program: close it and do it again; nothing was changed", e);
+        }
         return new ShopUnavailable("the books could not be written, nothing was changed: run “hornbook check”", e);
-    }
-
-    /** A record that the rules of the books turn away, or a failure of the books. */
-    static RuntimeException refused(String what, SQLException e) {
-        String message = String.valueOf(e.getMessage());
-        if (message.contains("FOREIGN KEY")) {
-            return new BadInput(what + ": names something that is not in the books: add that first");
-        }
-        if (message.contains("UNIQUE")) {
-            return new BadInput(what + ": there is one already: choose another number or place");
-        }
-        if (message.contains("CHECK")) {
-            return new BadInput(what + ": a number in it is out of bounds: correct it");
-        }
-        return failed(e);
     }
 }

@@ -3,6 +3,8 @@ package hornbook.shared.store;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** How deeds stand in the books. */
 final class Deeds {
@@ -12,10 +14,15 @@ final class Deeds {
 
     static Deed read(ResultSet row) throws SQLException {
         return new Deed(
-                row.getLong(1),
-                row.getString(2),
-                LocalDate.parse(row.getString(3)),
-                (Long) (row.getObject(4) == null ? null : row.getLong(4)),
-                (Long) (row.getObject(5) == null ? null : row.getLong(5)));
+                row.getLong(1), row.getString(2), LocalDate.parse(row.getString(3)), number(row, 4), number(row, 5));
+    }
+
+    private static @Nullable Long number(ResultSet row, int column) throws SQLException {
+        long number = row.getLong(column);
+        return row.wasNull() ? null : number;
+    }
+
+    static Optional<Deed> find(Query query, long number) {
+        return query.first(COLUMNS + "where number = ?", Deeds::read, number);
     }
 }

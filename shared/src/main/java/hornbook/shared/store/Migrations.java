@@ -6,8 +6,6 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.sql.Connection;
-import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 
@@ -20,31 +18,44 @@ final class Migrations {
 
     private Migrations() {}
 
-    static int shape(Connection connection, Path file) throws SQLException {
-        int shape = pragma(connection, "user_version");
+    static int shape(Query query, Path file) {
+        int shape = (int) query.number("pragma user_version");
         if (shape > SHAPE) {
             throw new ShopUnavailable(file + " was written by a newer Hornbook (shape " + shape + ", this one knows "
                     + SHAPE + "): use that one");
         }
-        if (shape > 0 && pragma(connection, "application_id") != APPLICATION) {
+        boolean strange = shape == 0
+                ? query.number("select count(*) from sqlite_schema") > 0
+                : query.number("pragma application_id") != APPLICATION;
+        if (strange) {
             throw new ShopUnavailable(file + " is a database, but no shop of Hornbook: name another folder");
         }
         return shape;
     }
 
-    static void run(Connection connection, int from) throws SQLException {
-        for (int step = from + 1; step <= SHAPE; step++) {
-            connection.setAutoCommit(false);
-            try (Statement statement = connection.createStatement()) {
-                // The driver runs a script of several statements, triggers included, as one update.
-                statement.executeUpdate(script(step));
-                statement.execute("pragma application_id = " + APPLICATION);
-                statement.execute("pragma user_version = " + step);
-                connection.commit();
+    static void run(Query query, int from, int to) throws SQLException {
+        for (int step = from + 1; step <= to; step++) {
+            boolean done = false;
+            query.run("begin immediate");
+            try {
+                step(query, step);
+                query.run("commit");
+                done = true;
             } finally {
-                connection.setAutoCommit(true);
+                if (!done) {
+                    query.run("rollback");
+                }
             }
         }
+    }
+
+    private static void step(Query query, int step) throws SQLException {
+        try (Statement statement = query.connection().createStatement()) {
+            // The driver runs a script of several statements, triggers included, as one update.
+            statement.executeUpdate(script(step));
+        }
+        query.run("pragma application_id = " + APPLICATION);
+        query.run("pragma user_version = " + step);
     }
 
     private static String script(int step) {
@@ -55,13 +66,6 @@ final class Migrations {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
-        }
-    }
-
-    private static int pragma(Connection connection, String name) throws SQLException {
-        try (Statement statement = connection.createStatement();
-                ResultSet row = statement.executeQuery("pragma " + name)) {
-            return row.getInt(1);
         }
     }
 }

@@ -4,7 +4,6 @@ import hornbook.shared.shop.ShopUnavailable;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -13,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 /** Opens a shop's folder: checks what it is, takes the lock, brings the file to today's shape. */
 final class Opening {
     static final String FILE = "shop.db";
+    static final String ENTRIES = "entries";
 
     private final Path folder;
     private final Path file;
@@ -26,10 +26,10 @@ final class Opening {
 
     Books open(@Nullable LocalDate today) {
         refuseWhatIsNoShop();
-        if (access == Access.READ || (access == Access.WRITE_IF_FREE && !Files.isWritable(folder))) {
+        if (access == Access.READ) {
             return toRead(today);
         }
-        Optional<WriterLock> lock = WriterLock.take(folder);
+        Optional<WriterLock> lock = lock();
         if (lock.isPresent()) {
             return toWrite(lock.get(), today);
         }
@@ -40,6 +40,18 @@ final class Opening {
         return toRead(today);
     }
 
+    /** A folder that cannot be written has no writer: it is opened to read where that will do. */
+    private Optional<WriterLock> lock() {
+        try {
+            return WriterLock.take(folder);
+        } catch (ShopUnavailable e) {
+            if (access == Access.WRITE_IF_FREE) {
+                return Optional.empty();
+            }
+            throw e;
+        }
+    }
+
     private void refuseWhatIsNoShop() {
         if (Files.exists(folder) && !Files.isDirectory(folder)) {
             throw new ShopUnavailable(folder + " is a file, not a folder: name the shop's folder with --shop DIR");
@@ -48,10 +60,14 @@ final class Opening {
             return;
         }
         if (access != Access.WRITE) {
-            throw new ShopUnavailable("there is no shop in " + folder
-                    + ": “hornbook demo” makes one to try, “hornbook import” one of your own");
+            throw noShop();
         }
         make();
+    }
+
+    private ShopUnavailable noShop() {
+        return new ShopUnavailable("there is no shop in " + folder
+                + ": “hornbook demo” makes one to try, “hornbook import” one of your own");
     }
 
     private void make() {
@@ -63,31 +79,48 @@ final class Opening {
     }
 
     private Books toWrite(WriterLock lock, @Nullable LocalDate today) {
+        Query query = null;
         try {
-            Connection connection = Database.toWrite(file);
-            int shape = Migrations.shape(connection, file);
+            query = new Query(Database.toWrite(file));
+            int shape = Migrations.shape(query, file);
             if (shape > 0 && shape < Migrations.SHAPE) {
-                Backups.copyBefore(connection, folder, shape);
+                Backups.copyBefore(query, folder, shape);
             }
-            Migrations.run(connection, shape);
-            Writer writer = new Writer(connection, new EntryFiles(folder.resolve("entries")));
+            Migrations.run(query, shape, Migrations.SHAPE);
+            Writer writer = new Writer(query, new EntryFiles(folder.resolve(ENTRIES)));
             return new Books(folder, lock, new Readers(file), writer, today);
         } catch (SQLException e) {
-            lock.close();
+            close(query, lock);
             throw Database.damaged(file, e);
-        } catch (RuntimeException e) {
-            lock.close();
+        } catch (RuntimeException | Error e) {
+            close(query, lock);
             throw e;
+        }
+    }
+
+    private static void close(@Nullable Query query, WriterLock lock) {
+        try (lock) {
+            if (query != null) {
+                query.close();
+            }
         }
     }
 
     private Books toRead(@Nullable LocalDate today) {
         Readers readers = new Readers(file);
-        int shape = readers.read(query -> (int) query.number("pragma user_version"));
-        if (shape > Migrations.SHAPE) {
+        try {
+            int shape = readers.read(query -> Migrations.shape(query, file));
+            if (shape == 0) {
+                throw noShop();
+            }
+            if (shape < Migrations.SHAPE) {
+                throw new ShopUnavailable(file + " was written by an older Hornbook, and changes its shape when it is"
+                        + " first opened to write: run “hornbook index” or open the window once");
+            }
+            return new Books(folder, null, readers, null, today);
+        } catch (RuntimeException e) {
             readers.close();
-            throw new ShopUnavailable(file + " was written by a newer Hornbook: use that one");
+            throw e;
         }
-        return new Books(folder, null, readers, null, today);
     }
 }

@@ -13,41 +13,53 @@ import java.sql.Types;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
-/** The SQL of one kind of record, made from its columns. */
-record Table<T extends ShopRecord>(Kind<T> kind) {
+/** The SQL of one kind of record, made once from its columns. */
+record Table<T extends ShopRecord>(
+        Kind<T> kind, String selectAll, String selectOne, String selectStored, String put, List<String> names) {
+    private static final Map<Class<?>, Table<?>> ALL =
+            Kind.KEPT.stream().map(Table::of).collect(Collectors.toMap(t -> t.kind.type(), Function.identity()));
 
+    @SuppressWarnings("unchecked")
     static <T extends ShopRecord> Table<T> of(Class<T> type) {
-        return new Table<>(Kind.of(type));
+        Table<?> table = ALL.get(type);
+        if (table == null) {
+            throw new IllegalArgumentException(type + " is no kind of record");
+        }
+        return (Table<T>) table;
     }
 
-    String select(String condition) {
-        String parts = columns().stream().map(this::read).collect(Collectors.joining(", "));
-        return "select " + parts + " from " + name() + " where retired = 0" + condition + " order by " + name()
-                + ".rowid";
-    }
-
-    /** The stored row, retired or not: what undo needs. */
-    String selectStored() {
-        String parts = columns().stream().map(this::quoted).collect(Collectors.joining(", "));
-        return "select " + parts + ", retired from " + name() + " where id = ?";
-    }
-
-    String put() {
+    private static <T extends ShopRecord> Table<T> of(Kind<T> kind) {
+        String table = "\"" + kind.table() + "\"";
+        List<Column> columns = kind.columns().list();
+        String read = columns.stream().map(c -> read(kind, c)).collect(Collectors.joining(", "));
+        String order = " order by " + table + ".rowid";
+        String live = "select " + read + " from " + table + " where retired = 0";
         List<String> names =
-                new ArrayList<>(columns().stream().map(this::quoted).toList());
-        if (addsId()) {
-            names.add("id");
+                new ArrayList<>(columns.stream().map(c -> quoted(kind, c)).toList());
+        String stored = "select " + String.join(", ", names) + ", retired from " + table + " where id = ?";
+        if (!names.contains("\"id\"")) {
+            names.add("\"id\"");
         }
         names.add("retired");
+        return new Table<>(kind, live + order, live + " and id = ?" + order, stored, put(kind, table, names), names);
+    }
+
+    private static String put(Kind<?> kind, String table, List<String> names) {
         String marks = String.join(", ", Collections.nCopies(names.size(), "?"));
-        String insert = "insert into " + name() + " (" + String.join(", ", names) + ") values (" + marks + ")";
+        String insert = "insert into " + table + " (" + String.join(", ", names) + ") values (" + marks + ")";
         if (kind.type() == Movement.class) {
             return insert;
         }
         String updates = names.stream().map(n -> n + " = excluded." + n).collect(Collectors.joining(", "));
         return insert + " on conflict (id) do update set " + updates;
+    }
+
+    String selectWhere(String column) {
+        return selectAll.replace(" order by ", " and " + column(column) + " = ? order by ");
     }
 
     /** Fills the marks of {@link #put()} from the cells of a record. */
@@ -56,14 +68,14 @@ record Table<T extends ShopRecord>(Kind<T> kind) {
         for (Column column : columns()) {
             bind(statement, mark++, column, cells.get(mark - 2));
         }
-        if (addsId()) {
+        if (mark < names.size()) {
             statement.setString(mark++, id);
         }
         statement.setInt(mark, retired ? 1 : 0);
     }
 
     private void bind(PreparedStatement statement, int mark, Column column, String cell) throws SQLException {
-        if (counts(column)) {
+        if (counts(kind, column)) {
             // A number is the ledger's to say; only words are kept with the lot.
             boolean rough =
                     Count.read(cell).filter(Count.Rough.class::isInstance).isPresent();
@@ -94,7 +106,7 @@ record Table<T extends ShopRecord>(Kind<T> kind) {
     String column(String name) {
         return columns().stream()
                 .filter(c -> c.name().equals(name))
-                .map(this::quoted)
+                .map(c -> quoted(kind, c))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException(kind.name() + " has no " + name));
     }
@@ -107,21 +119,17 @@ record Table<T extends ShopRecord>(Kind<T> kind) {
         return kind.columns().list();
     }
 
-    private boolean addsId() {
-        return columns().stream().noneMatch(c -> c.name().equals("id"));
-    }
-
-    private String read(Column column) {
-        return counts(column)
+    private static String read(Kind<?> kind, Column column) {
+        return counts(kind, column)
                 ? "coalesce(rough, (select cast(qty as text) from balance where balance.lot = lot.id), '0')"
-                : quoted(column);
+                : quoted(kind, column);
     }
 
-    private String quoted(Column column) {
-        return counts(column) ? "rough" : "\"" + column.name() + "\"";
+    private static String quoted(Kind<?> kind, Column column) {
+        return counts(kind, column) ? "rough" : "\"" + column.name() + "\"";
     }
 
-    private boolean counts(Column column) {
+    private static boolean counts(Kind<?> kind, Column column) {
         return kind.type() == Lot.class && column.name().equals("count");
     }
 }

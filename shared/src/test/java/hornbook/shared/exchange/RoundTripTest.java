@@ -19,20 +19,7 @@ class RoundTripTest {
     @TempDir
     Path folder;
 
-    private final KnowledgeFiles none = new KnowledgeFiles() {
-        @Override
-        public List<String> names() {
-            return List.of();
-        }
-
-        @Override
-        public Incoming read(Path from) {
-            return new Incoming(0, List.of(), List.of(), List.of());
-        }
-
-        @Override
-        public void write(Path to) {}
-    };
+    private final KnowledgeFiles none = new NoKnowledge();
 
     @Test
     void whatWasExportedComesBackByteForByte() throws Exception {
