@@ -1,6 +1,7 @@
 package hornbook.catalogue.entry;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -54,6 +55,11 @@ public final class Catalogue {
         return Optional.ofNullable(byId.get(id));
     }
 
+    /** The ids of all entries. */
+    public Set<String> ids() {
+        return byId.keySet();
+    }
+
     /** All entries, kind by kind. */
     public Collection<Entry> all() {
         return byId.values();
@@ -84,6 +90,13 @@ public final class Catalogue {
     /** SHA-256, hex, over path and content of all files read, shipped and own. */
     public String digest() {
         return digest;
+    }
+
+    /** The same entries with more problems told. */
+    Catalogue with(List<Problem> more) {
+        List<Problem> all = new ArrayList<>(problems);
+        all.addAll(more);
+        return new Catalogue(byId.values(), own, all, digest);
     }
 
     /** Traits by id, in the order of looking a horn over. */

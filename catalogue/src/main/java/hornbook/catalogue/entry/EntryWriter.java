@@ -1,6 +1,7 @@
 package hornbook.catalogue.entry;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.List;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.MapperFeature;
@@ -25,6 +26,11 @@ public final class EntryWriter {
     /** One entry as readable JSON, with a line end at its end. */
     public String write(Entry entry) {
         return new ReadableJson().write(tree(entry)) + "\n";
+    }
+
+    /** A shipped file: one array, an entry an element. */
+    String writeAll(List<Entry> entries) {
+        return new ReadableJson().write(mapper.valueToTree(entries)) + "\n";
     }
 
     /** One entry as a JSON tree. */

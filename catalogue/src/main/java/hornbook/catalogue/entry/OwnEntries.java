@@ -87,7 +87,9 @@ final class OwnEntries {
                 aside(file, "id", "differs from the name of the file", "call the file " + name);
                 return Optional.empty();
             }
-            return Optional.of(entry);
+            List<Problem> figures = Figures.check(entry, file);
+            problems.addAll(figures);
+            return figures.isEmpty() ? Optional.of(entry) : Optional.empty();
         } catch (UnreadableEntry e) {
             problems.add(e.in(file));
         } catch (CharacterCodingException e) {

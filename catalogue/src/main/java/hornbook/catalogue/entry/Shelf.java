@@ -25,7 +25,11 @@ final class Shelf {
         }
         Map<String, Entry> own = folder.map(this::own).orElse(Map.of());
         entries.putAll(own);
-        return new Catalogue(entries.values(), own.keySet(), problems, digest.hex());
+        Catalogue all = new Catalogue(entries.values(), own.keySet(), problems, digest.hex());
+        List<Problem> remarks = own.values().stream()
+                .flatMap(e -> Links.check(e, e.entryKind().word() + "/" + e.id() + ".json", all).stream())
+                .toList();
+        return remarks.isEmpty() ? all : all.with(remarks);
     }
 
     private List<Entry> shipped(Kind kind) {
