@@ -16,7 +16,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -80,11 +79,11 @@ class PicturesTest {
     void theListAgreesWithTheEntries() {
         Catalogue shipped = Catalogue.shipped();
         for (DrawnTrait drawn : drawnTraits()) {
-            Optional.ofNullable(shipped.traits().get(drawn.trait()))
-                    .ifPresent(trait -> assertThat(drawn.values())
-                            .as(drawn.trait())
-                            .containsExactlyElementsOf(
-                                    trait.values().stream().map(TraitValue::id).toList()));
+            assertThat(shipped.traits()).containsKey(drawn.trait());
+            assertThat(shipped.traits().get(drawn.trait()).values())
+                    .as(drawn.trait())
+                    .extracting(TraitValue::id)
+                    .containsExactlyElementsOf(drawn.values());
         }
         Set<String> guards = shipped.quirks().values().stream()
                 .filter(q -> q.caution() == CautionLevel.STOP)
@@ -95,7 +94,7 @@ class PicturesTest {
                 .filter(DrawnTrait::stop)
                 .map(DrawnTrait::trait)
                 .collect(Collectors.toSet());
-        assertThat(listed).containsAll(guards);
+        assertThat(listed).isNotEmpty().isEqualTo(guards);
     }
 
     @ParameterizedTest
@@ -132,8 +131,9 @@ class PicturesTest {
                 .map(Shape::id)
                 .filter(id -> !id.isEmpty())
                 .toList();
-        assertThat(ids).doesNotHaveDuplicates().hasSize(28).allMatch(id -> id.startsWith("cup-"));
-        assertThat(ids).containsAll(Catalogue.shipped().cups().keySet());
+        assertThat(ids)
+                .isNotEmpty()
+                .containsExactlyInAnyOrderElementsOf(Catalogue.shipped().cups().keySet());
         assertThat(PICTURES.cantTell().alt()).isNotEmpty();
     }
 
