@@ -83,6 +83,11 @@ public final class Books implements AutoCloseable {
         return ask(view -> view.find(type, id));
     }
 
+    /** As {@link #find}, and also what was retired. */
+    public <T extends ShopRecord> Optional<T> evenRetired(Class<T> type, String id) {
+        return readers.read(query -> query.stored(type, id));
+    }
+
     /** The records with that value in a column, by its exchange name. */
     public <T extends ShopRecord> List<T> where(Class<T> type, String column, String value) {
         return ask(view -> view.where(type, column, value));

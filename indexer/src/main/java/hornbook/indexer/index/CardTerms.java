@@ -1,0 +1,126 @@
+package hornbook.indexer.index;
+
+import hornbook.indexer.card.Card;
+import hornbook.indexer.card.Field;
+import hornbook.indexer.words.Lexicon;
+import hornbook.indexer.words.Sense;
+import hornbook.indexer.words.Stems;
+import hornbook.indexer.words.StopWords;
+import hornbook.indexer.words.TextReader;
+import hornbook.indexer.words.Token;
+import hornbook.shared.measure.Size;
+import hornbook.shared.measure.SizeMention;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Reads a card's texts into terms with their weight, and its sizes. For one thread. */
+final class CardTerms {
+    private static final float STEM = 0.9f;
+    private static final float MEANT = 0.9f;
+
+    private final Lexicon lexicon;
+    private final TextReader reader;
+    private final Stems stems = new Stems();
+
+    CardTerms(Lexicon lexicon, TextReader reader) {
+        this.lexicon = lexicon;
+        this.reader = reader;
+    }
+
+    /** What was read. */
+    record Found(Impacts impacts, List<Size> sizes) {}
+
+    Found read(Card card) {
+        Found found = new Found(new Impacts(), new ArrayList<>());
+        card.texts().forEach((field, texts) -> texts.forEach(text -> text(field, text, found)));
+        card.concepts().forEach((concept, weight) -> found.impacts.add(Terms.concept(concept), weight));
+        card.sizes().forEach(written -> size(written, found));
+        return found;
+    }
+
+    private void text(Field field, String text, Found found) {
+        TextReader.Pieces pieces = reader.read(text);
+        float weight = field.weight(pieces.words().size());
+        if (field == Field.LABEL) {
+            pieces.words().forEach(word -> found.impacts.add(Terms.label(word.text()), weight));
+            return;
+        }
+        words(field, pieces.words(), weight, found.impacts);
+        meanings(pieces.words(), weight * MEANT, found.impacts);
+        pieces.sizes().forEach(size -> size(size, weight, found));
+    }
+
+    private void words(Field field, List<Token> words, float weight, Impacts impacts) {
+        boolean name = field == Field.TITLE || field == Field.NAME;
+        String before = "";
+        for (int i = 0; i < words.size(); i++) {
+            Token word = words.get(i);
+            if (StopWords.has(word) || articleA(word, i, field)) {
+                continue;
+            }
+            String stem = stems.of(word.text());
+            impacts.add(word.text(), weight);
+            if (!stem.equals(word.text())) {
+                impacts.add(stem, weight * STEM);
+            }
+            if (name) {
+                beginnings(word.text(), weight, impacts);
+                if (!before.isEmpty()) {
+                    impacts.add(Terms.pair(before, stem), weight);
+                }
+            }
+            before = stem;
+        }
+    }
+
+    /** At the start of a sentence A is the article; in a title it may be the key. */
+    private static boolean articleA(Token word, int at, Field field) {
+        return at == 0 && word.text().equals("a") && field != Field.TITLE;
+    }
+
+    private static void beginnings(String word, float weight, Impacts impacts) {
+        for (int n = 1; n <= Math.min(Terms.LETTERS, word.length()); n++) {
+            impacts.atLeast(Terms.beginning(word.substring(0, n)), weight);
+        }
+    }
+
+    /** Terms of the trade stand for what they mean, longest first, so that other words for it find the card. */
+    private void meanings(List<Token> words, float weight, Impacts impacts) {
+        int at = 0;
+        while (at < words.size()) {
+            at += Math.max(1, meaning(words, at, weight, impacts));
+        }
+    }
+
+    private int meaning(List<Token> words, int at, float weight, Impacts impacts) {
+        StringBuilder term = new StringBuilder();
+        List<Sense> senses = List.of();
+        int length = 0;
+        for (int n = 0; n < Lexicon.LONGEST && at + n < words.size(); n++) {
+            term.append(n == 0 ? "" : " ").append(words.get(at + n).text());
+            List<Sense> longer = lexicon.senses(term.toString());
+            if (!longer.isEmpty() && !(n == 0 && StopWords.has(words.get(at)))) {
+                senses = longer;
+                length = n + 1;
+            }
+        }
+        for (Sense sense : senses) {
+            if (!sense.foreign()) {
+                impacts.add(Terms.concept(sense.concept()), weight * sense.share());
+            }
+        }
+        return length;
+    }
+
+    private void size(String written, Found found) {
+        reader.sizes().mentions(written).forEach(size -> size(size, Field.NAME.weight(6), found));
+    }
+
+    private static void size(SizeMention mention, float weight, Found found) {
+        switch (mention.size()) {
+            case Size.Plain plain -> found.sizes.add(plain);
+            case Size.OfThread(var meanings) ->
+                meanings.forEach(thread -> found.impacts.add(Terms.thread(thread.designation()), weight));
+        }
+    }
+}

@@ -1,0 +1,36 @@
+package hornbook.indexer.search;
+
+import hornbook.indexer.index.ShopIndex;
+import hornbook.indexer.index.View;
+import hornbook.shared.shop.BadInput;
+import java.util.List;
+
+/** Finds what a repairer types. Total: any text has an answer, be it empty. */
+public final class Search {
+    private final ShopIndex index;
+
+    public Search(ShopIndex index) {
+        this.index = index;
+    }
+
+    /**
+     * Finds what the text asks for, best first.
+     *
+     * @throws BadInput where a kind is asked for that there is not
+     */
+    public Answer find(Question question) {
+        long start = System.nanoTime();
+        for (String kind : question.kinds()) {
+            if (!Question.KINDS.contains(kind)) {
+                throw new BadInput("there is no kind “" + kind + "”: name one of " + String.join(" ", Question.KINDS));
+            }
+        }
+        return index.ask(view -> answer(view, question, start));
+    }
+
+    private static Answer answer(View view, Question question, long start) {
+        Plan plan = new QueryReader(view).read(question.text());
+        List<Hit> hits = new Ranking(view, plan, question).hits();
+        return new Answer(hits, (System.nanoTime() - start) / 1e6, view.asOf().orElse(null));
+    }
+}
