@@ -22,6 +22,11 @@ import org.jspecify.annotations.Nullable;
  */
 public record View(IndexSearcher searcher, Lexicon lexicon, TextReader reader, Optional<Instant> asOf) {
 
+    /** How many records can be found. */
+    public int documents() {
+        return searcher.getIndexReader().numDocs();
+    }
+
     /** The row of a document. */
     public Row row(int document) {
         try {

@@ -41,7 +41,7 @@ public final class Export {
         try {
             Files.createDirectories(folder);
             List<String> files = new ArrayList<>(written(folder));
-            knowledge.write(folder);
+            knowledge.write(folder, FileOrder.of(books));
             files.addAll(knowledge.names());
             return new Answer(folder, files.stream().sorted().toList());
         } catch (IOException | UncheckedIOException e) {
@@ -78,6 +78,7 @@ public final class Export {
 
     private static String settings(View view) {
         return view.settings().stream()
+                .filter(name -> !name.equals(FileOrder.SETTING))
                 .map(name -> " " + JSON.writeValueAsString(name) + ": "
                         + view.setting(name).orElseThrow())
                 .collect(Collectors.joining(",\n", "{\n", "\n}"));

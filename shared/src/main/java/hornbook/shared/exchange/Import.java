@@ -32,7 +32,7 @@ public final class Import {
     public ImportReport from(Path folder, boolean dryRun) {
         KnowledgeFiles.Incoming entries = knowledge.read(folder);
         Sheets sheets = books.reading(view -> new Sheets(view, entries.refused(), entries.remarks()));
-        boolean any = entries.read() > 0 || readSettings(folder, sheets);
+        boolean any = readSettings(folder, sheets) || entries.read() > 0;
         for (Kind<?> kind : Kind.ALL) {
             Path file = folder.resolve(kind.file());
             if (Files.exists(file)) {
@@ -46,10 +46,11 @@ public final class Import {
         LocalDate today = books.today();
         books.attempt("import of " + folder.getFileName(), writing -> {
             entries.entries().forEach(entry -> writing.entry(entry.path(), entry.json()));
+            FileOrder.add(writing, books, entries.order());
             sheets.into(writing, today);
             return !dryRun && (sheets.changed() || !entries.entries().isEmpty());
         });
-        return sheets.report(entries.read(), entries.entries().size());
+        return sheets.report(entries);
     }
 
     private static boolean readSettings(Path folder, Sheets sheets) {

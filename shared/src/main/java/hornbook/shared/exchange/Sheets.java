@@ -145,7 +145,9 @@ final class Sheets {
         return changed;
     }
 
-    ImportReport report(int entriesRead, int entriesTaken) {
-        return new ImportReport(read + entriesRead, taken + entriesTaken, List.copyOf(refused), List.copyOf(remarks));
+    ImportReport report(KnowledgeFiles.Incoming entries) {
+        int entriesTaken = entries.read() - entries.refused().size();
+        return new ImportReport(
+                read + entries.read(), taken + entriesTaken, List.copyOf(refused), List.copyOf(remarks));
     }
 }

@@ -8,6 +8,8 @@ import hornbook.shared.store.Deed;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,6 +29,17 @@ public final class Clocks {
     /** The clocks that run. */
     public List<RunningClock> running() {
         return books.all(RunningClock.class);
+    }
+
+    /** Who clocked most: the shop's owner, until told otherwise. */
+    public String usual() {
+        return books.all(TaskTime.class).stream()
+                .collect(Collectors.groupingBy(TaskTime::who, Collectors.counting()))
+                .entrySet()
+                .stream()
+                .max(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey)
+                .orElse("me");
     }
 
     /** Starts a clock on a task; the same person's other clock is stopped, as two hands do one thing. */

@@ -4,6 +4,7 @@ import hornbook.shared.store.Access;
 import hornbook.shared.store.Books;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 
 /** A few drawers, lots, horns and jobs of the invented shop, for tests of the rooms that read the books. */
 public final class SmallShop {
@@ -24,10 +25,10 @@ public final class SmallShop {
 
         @Override
         public Incoming read(Path folder) {
-            return new Incoming(0, List.of(), List.of(), List.of());
+            return new Incoming(0, List.of(), List.of(), List.of(), Map.of());
         }
 
         @Override
-        public void write(Path folder) {}
+        public void write(Path folder, Map<String, List<String>> order) {}
     };
 }

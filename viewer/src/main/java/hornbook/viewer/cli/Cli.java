@@ -15,6 +15,17 @@ public final class Cli {
                 .addMixin("common", frame.options())
                 .addSubcommand(new WhereCommand(frame))
                 .addSubcommand(open)
+                .addSubcommand(new DemoCommand(frame, window))
+                .addSubcommand(new FindCommand(frame))
+                .addSubcommand(new IndexCommand(frame))
+                .addSubcommand(new DrawerCommand(frame))
+                .addSubcommand(new LotCommand(frame))
+                .addSubcommand(StockCommand.line(frame))
+                .addSubcommand(JobCommand.line(frame))
+                .addSubcommand(HornCommand.line(frame))
+                .addSubcommand(new UndoCommand(frame))
+                .addSubcommand(new ImportCommand(frame))
+                .addSubcommand(new ExportCommand(frame))
                 .addSubcommand(new TrainCommand(frame, window));
         HelpPage.openWithExamples(line);
         line.setOut(around.out());

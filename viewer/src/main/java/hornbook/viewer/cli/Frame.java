@@ -1,10 +1,14 @@
 package hornbook.viewer.cli;
 
+import hornbook.shared.store.Access;
+import hornbook.shared.store.Books;
+import hornbook.viewer.workshop.Workshop;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.ToIntFunction;
 
 /** What every command is given: the options all share, the folders, and how to answer. */
 final class Frame {
@@ -51,6 +55,32 @@ final class Frame {
         print(record, text);
         return ExitCode.NOTHING_FOUND;
     }
+
+    /** Answers from an opened shop that is not changed. Never takes its lock. */
+    int reading(ToIntFunction<Workshop> question) {
+        try (Workshop workshop = Workshop.open(shop(), Access.READ, asOf())) {
+            return question.applyAsInt(workshop);
+        }
+    }
+
+    /** Does something to the shop; an empty one is made where there is none, and said to be. */
+    int writing(ToIntFunction<Workshop> deed) {
+        if (!Books.in(shop())) {
+            say("there was no shop in " + shop() + "; an empty one is made");
+        }
+        try (Workshop workshop = Workshop.open(shop(), Access.WRITE, asOf())) {
+            return deed.applyAsInt(workshop);
+        }
+    }
+
+    /** What was asked for by name is not in the shop. */
+    int notThere(String what, String name) {
+        say("there is no " + what + " “" + name + "”; look it up with “hornbook find " + name + "”");
+        return nothing(new NotThere(what, name), out -> {});
+    }
+
+    /** The answer where nothing bears the name asked for. */
+    record NotThere(String what, String notFound) {}
 
     /** One line to the person, apart from any answer. */
     void say(String line) {

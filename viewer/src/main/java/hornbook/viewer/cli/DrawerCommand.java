@@ -1,0 +1,64 @@
+package hornbook.viewer.cli;
+
+import hornbook.shared.stock.DrawerCard;
+import hornbook.shared.stock.LotLine;
+import hornbook.shared.stock.ToolLine;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** Shows what is in a drawer. */
+@Command(
+        name = "drawer",
+        header = "Shows a drawer or another place: its label, and what is really in it.",
+        footer = "hornbook drawer \"CORV. DISCS\"")
+final class DrawerCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "DRAWER", description = "Its number, its label or a part of it, or cabinet and spot (card r5c5).")
+    List<String> called = List.of();
+
+    private final Frame frame;
+
+    DrawerCommand(Frame frame) {
+        this.frame = frame;
+    }
+
+    @Override
+    public Integer call() {
+        return frame.reading(workshop -> {
+            String name = String.join(" ", called);
+            return workshop.stock()
+                    .drawer(name)
+                    .map(card -> frame.answer(card, out -> print(out, card)))
+                    .orElseGet(() -> frame.notThere("drawer", name));
+        });
+    }
+
+    private static void print(PrintWriter out, DrawerCard card) {
+        out.println(card.id() + "  " + (card.label().isBlank() ? "(no label)" : card.label()));
+        out.println("  " + card.where());
+        out.println("  holds: " + (card.contents().isBlank() ? "nothing" : card.contents()));
+        if (card.heed() != null) {
+            out.println("  ! " + card.heed());
+        }
+        if (!card.note().isBlank()) {
+            out.println("  note: " + card.note());
+        }
+        card.lots().forEach(lot -> print(out, lot));
+        card.tools().forEach(tool -> print(out, tool));
+    }
+
+    private static void print(PrintWriter out, LotLine lot) {
+        String size = lot.dimensions().replace(";", "  ");
+        String thread = lot.thread() == null ? "" : "  " + lot.thread();
+        out.printf("  %-9s %6s  %s  %s%s%n", lot.id(), lot.count(), lot.title(), size, thread);
+        if (lot.heed() != null) {
+            out.println("                    ! " + lot.heed());
+        }
+    }
+
+    private static void print(PrintWriter out, ToolLine tool) {
+        out.printf("  %s  %s%s%n", tool.id(), tool.title(), tool.state().equals("good") ? "" : "  (" + tool.state() + ")");
+    }
+}

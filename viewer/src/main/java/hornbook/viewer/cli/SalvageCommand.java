@@ -1,0 +1,26 @@
+package hornbook.viewer.cli;
+
+import hornbook.shared.stock.StockBook;
+import hornbook.shared.store.Deed;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Pieces saved from a horn. */
+@Command(name = "salvage", header = "Puts pieces saved from a horn into a lot.", footer = "hornbook stock salvage lot-0260 2 --from \"parts horn A\"")
+final class SalvageCommand extends StockCommand.OnLot {
+    @Parameters(index = "1", paramLabel = "N", description = "How many pieces.")
+    int pieces;
+
+    @Option(names = "--from", paramLabel = "HORN", required = true, description = "Which horn they come from.")
+    String from = "";
+
+    SalvageCommand(Frame frame) {
+        super(frame);
+    }
+
+    @Override
+    Deed done(StockBook stock) {
+        return stock.salvage(lot, pieces, from);
+    }
+}

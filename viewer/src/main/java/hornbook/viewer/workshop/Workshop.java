@@ -1,0 +1,121 @@
+package hornbook.viewer.workshop;
+
+import hornbook.catalogue.entry.Catalogue;
+import hornbook.catalogue.exchange.KnowledgeSheets;
+import hornbook.indexer.index.ShopIndex;
+import hornbook.indexer.search.Search;
+import hornbook.shared.exchange.Export;
+import hornbook.shared.exchange.Import;
+import hornbook.shared.job.Clocks;
+import hornbook.shared.job.JobBook;
+import hornbook.shared.job.Jobs;
+import hornbook.shared.measure.StandardSizes;
+import hornbook.shared.stock.DrawerBook;
+import hornbook.shared.stock.StockBook;
+import hornbook.shared.stock.ToolBook;
+import hornbook.shared.stock.Stock;
+import hornbook.shared.store.Access;
+import hornbook.shared.store.Books;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** An opened shop and the services over it. What a command does not ask for is not opened. */
+public final class Workshop implements AutoCloseable {
+    private final Books books;
+    private @Nullable Catalogue catalogue;
+    private @Nullable ShopIndex index;
+
+    private Workshop(Books books) {
+        this.books = books;
+    }
+
+    /** Opens a shop; today is taken from its clock unless given. */
+    public static Workshop open(Path folder, Access access, Optional<LocalDate> today) {
+        return new Workshop(today.map(day -> Books.open(folder, access, day)).orElseGet(() -> Books.open(folder, access)));
+    }
+
+    public Books books() {
+        return books;
+    }
+
+    public Stock stock() {
+        return new Stock(books);
+    }
+
+    public StockBook stockBook() {
+        return new StockBook(books);
+    }
+
+    public DrawerBook drawerBook() {
+        return new DrawerBook(books);
+    }
+
+    public ToolBook toolBook() {
+        return new ToolBook(books);
+    }
+
+    public Jobs jobs() {
+        return new Jobs(books);
+    }
+
+    public JobBook jobBook() {
+        return new JobBook(books);
+    }
+
+    public Clocks clocks() {
+        return new Clocks(books);
+    }
+
+    /** Whose hands: as told, else who clocked most, which is the shop's owner. */
+    public String worker(@Nullable String told) {
+        return told != null ? told : clocks().usual();
+    }
+
+    /** What is known: shipped, and the shop's own. */
+    public synchronized Catalogue catalogue() {
+        if (catalogue == null) {
+            catalogue = Catalogue.open(entries());
+        }
+        return catalogue;
+    }
+
+    /** The one search box. Its index is opened on first use, made anew where it must be. */
+    public Search search() {
+        return new Search(index());
+    }
+
+    /** The index behind the search box. */
+    public synchronized ShopIndex index() {
+        if (index == null) {
+            index = ShopIndex.open(books, this::catalogueAnew, StandardSizes.load().reader());
+        }
+        return index;
+    }
+
+    private synchronized Catalogue catalogueAnew() {
+        catalogue = Catalogue.open(entries());
+        return catalogue;
+    }
+
+    public Import importing() {
+        return new Import(books, new KnowledgeSheets(catalogue()));
+    }
+
+    public Export exporting() {
+        return new Export(books, new KnowledgeSheets(catalogue()));
+    }
+
+    private Path entries() {
+        return books.folder().resolve("entries");
+    }
+
+    @Override
+    public synchronized void close() {
+        if (index != null) {
+            index.close();
+        }
+        books.close();
+    }
+}
