@@ -14,12 +14,14 @@ record Cells(Map<String, String> byColumn) {
         return cell;
     }
 
-    @Nullable String optional(String column) {
+    @Nullable
+    String optional(String column) {
         String cell = byColumn.getOrDefault(column, "");
         return cell.isEmpty() ? null : cell;
     }
 
-    @Nullable Integer whole(String column) {
+    @Nullable
+    Integer whole(String column) {
         String cell = optional(column);
         if (cell == null) {
             return null;
@@ -31,7 +33,8 @@ record Cells(Map<String, String> byColumn) {
         }
     }
 
-    @Nullable Double number(String column) {
+    @Nullable
+    Double number(String column) {
         String cell = optional(column);
         return cell == null ? null : number(column, cell);
     }

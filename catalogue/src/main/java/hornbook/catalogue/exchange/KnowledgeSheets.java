@@ -78,11 +78,15 @@ public final class KnowledgeSheets implements KnowledgeFiles {
         CsvFile.write(
                 folder.resolve(Makes.FILE),
                 Makes.COLUMNS,
-                sorted.own(catalogue, catalogue.makes().values(), Makes.FILE).map(Makes::cells).toList());
+                sorted.own(catalogue, catalogue.makes().values(), Makes.FILE)
+                        .map(Makes::cells)
+                        .toList());
         CsvFile.write(
                 folder.resolve(Stencils.FILE),
                 Stencils.COLUMNS,
-                sorted.own(catalogue, catalogue.sellers().values(), Stencils.FILE).map(Stencils::cells).toList());
+                sorted.own(catalogue, catalogue.sellers().values(), Stencils.FILE)
+                        .map(Stencils::cells)
+                        .toList());
         var models = sorted.own(catalogue, catalogue.models().values(), MODELS).toList();
         Files.writeString(folder.resolve(MODELS), ModelLines.write(models));
         CsvFile.write(

@@ -11,8 +11,23 @@ import org.jspecify.annotations.Nullable;
 final class Layouts {
     static final String FILE = "layout.csv";
     static final List<String> COLUMNS = List.of(
-            "model", "key", "cup", "turns_on", "rod", "diameter_mm", "length_mm", "thread", "draws_out", "spring",
-            "spring_mm", "spring_length_mm", "cup_inside_mm", "rim_inside_mm", "rim_outside_mm", "resonator_mm", "source");
+            "model",
+            "key",
+            "cup",
+            "turns_on",
+            "rod",
+            "diameter_mm",
+            "length_mm",
+            "thread",
+            "draws_out",
+            "spring",
+            "spring_mm",
+            "spring_length_mm",
+            "cup_inside_mm",
+            "rim_inside_mm",
+            "rim_outside_mm",
+            "resonator_mm",
+            "source");
 
     private Layouts() {}
 

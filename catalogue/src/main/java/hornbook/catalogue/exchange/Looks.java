@@ -41,18 +41,37 @@ final class Looks {
     private static Trait told(Trait t, Cells row) {
         String miss = row.text("miss");
         return new Trait(
-                t.id(), t.title(), t.question(), t.kind(), t.group(), t.values(), t.look(), cost(row.text("cost")),
-                Cells.number("miss", miss), t.missNote(), mistakes(row.optional("named_mistake")),
-                row.number("meas_sd_mm"), span(row.optional("span_mm")), t.unit(), t.usual(), t.marking(), t.uses(),
-                t.absentWhen(), t.source(), t.sureness());
+                t.id(),
+                t.title(),
+                t.question(),
+                t.kind(),
+                t.group(),
+                t.values(),
+                t.look(),
+                cost(row.text("cost")),
+                Cells.number("miss", miss),
+                t.missNote(),
+                mistakes(row.optional("named_mistake")),
+                row.number("meas_sd_mm"),
+                span(row.optional("span_mm")),
+                t.unit(),
+                t.usual(),
+                t.marking(),
+                t.uses(),
+                t.modelled(),
+                t.absentWhen(),
+                t.source(),
+                t.sureness());
     }
 
     private static Look cost(String word) {
         return Arrays.stream(Look.values())
                 .filter(look -> look.word().equals(word))
                 .findFirst()
-                .orElseThrow(() -> new BadRow("cost", "“" + word + "” is none of "
-                        + Arrays.stream(Look.values()).map(Look::word).collect(Collectors.joining(", "))));
+                .orElseThrow(() -> new BadRow(
+                        "cost",
+                        "“" + word + "” is none of "
+                                + Arrays.stream(Look.values()).map(Look::word).collect(Collectors.joining(", "))));
     }
 
     private static List<Mistake> mistakes(@Nullable String cell) {
@@ -80,9 +99,10 @@ final class Looks {
         return new Span(Cells.number("span_mm", ends[0]), Cells.number("span_mm", ends[1]));
     }
 
-    /** The row of a trait, none for one that is answered otherwise than by one value or a number. */
+    /** The row of a trait that identification reckons with. */
     static Stream<List<String>> row(Trait t) {
-        if (t.kind() != TraitKind.ONE && t.kind() != TraitKind.NUMBER) {
+        boolean reckoned = t.kind() == TraitKind.ONE || t.kind() == TraitKind.NUMBER;
+        if (!t.modelled() || !reckoned) {
             return Stream.empty();
         }
         Span span = t.span();

@@ -26,9 +26,21 @@ final class ModelText {
         parts.put("title", text(m.title()));
         parts.put("pattern", text(m.pattern()));
         parts.put("instruments", texts(m.instruments()));
-        parts.put("years", m.years() == null ? "[null, null]" : list(List.of(whole(m.years().from()), whole(m.years().to()))));
-        parts.put("serial_anchors", list(m.serialAnchors().stream().map(a -> "[" + a.serial() + ", " + a.year() + "]").toList()));
-        parts.put("serial_ranges", list(m.serialRanges().stream().map(r -> "[" + r.from() + ", " + r.to() + "]").toList()));
+        parts.put(
+                "years",
+                m.years() == null
+                        ? "[null, null]"
+                        : list(List.of(whole(m.years().from()), whole(m.years().to()))));
+        parts.put(
+                "serial_anchors",
+                list(m.serialAnchors().stream()
+                        .map(a -> "[" + a.serial() + ", " + a.year() + "]")
+                        .toList()));
+        parts.put(
+                "serial_ranges",
+                list(m.serialRanges().stream()
+                        .map(r -> "[" + r.from() + ", " + r.to() + "]")
+                        .toList()));
         parts.put("serial_letters", numbers(m.serialLetters()));
         parts.put("traits", object(mapped(m.traits())));
         Map<String, String> many = new LinkedHashMap<>();
@@ -51,10 +63,12 @@ final class ModelText {
 
     private static Map<String, String> mapped(Map<String, Distribution> traits) {
         Map<String, String> all = new LinkedHashMap<>();
-        traits.forEach((trait, known) -> all.put(trait, switch (known) {
-            case Shares shares -> numbers(shares.of());
-            case Normal(double mean, double sd) -> "{\"mean\": " + real(mean) + ", \"sd\": " + real(sd) + "}";
-        }));
+        traits.forEach((trait, known) -> all.put(
+                trait,
+                switch (known) {
+                    case Shares shares -> numbers(shares.of());
+                    case Normal(double mean, double sd) -> "{\"mean\": " + real(mean) + ", \"sd\": " + real(sd) + "}";
+                }));
         return all;
     }
 

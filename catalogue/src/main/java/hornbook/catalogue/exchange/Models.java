@@ -17,8 +17,27 @@ final class Models {
 
     static Model with(Model m, List<KeyMap> map, List<TakingDown> takingDown) {
         return new Model(
-                m.id(), m.make(), m.title(), m.pattern(), m.instruments(), m.years(), m.serialAnchors(),
-                m.serialRanges(), m.serialLetters(), m.traits(), m.traitsMany(), m.absent(), m.threads(), m.padSet(),
-                m.keyHeights(), m.quirksKnown(), m.notes(), m.hornsSeen(), map, takingDown, m.source(), m.sureness());
+                m.id(),
+                m.make(),
+                m.title(),
+                m.pattern(),
+                m.instruments(),
+                m.years(),
+                m.serialAnchors(),
+                m.serialRanges(),
+                m.serialLetters(),
+                m.traits(),
+                m.traitsMany(),
+                m.absent(),
+                m.threads(),
+                m.padSet(),
+                m.keyHeights(),
+                m.quirksKnown(),
+                m.notes(),
+                m.hornsSeen(),
+                map,
+                takingDown,
+                m.source(),
+                m.sureness());
     }
 }

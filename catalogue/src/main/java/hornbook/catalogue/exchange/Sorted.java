@@ -27,7 +27,6 @@ final class Sorted {
 
     <E extends Entry> Stream<E> by(List<E> entries, String file) {
         Map<String, Integer> place = places.getOrDefault(file, Map.of());
-        return entries.stream()
-                .sorted(Comparator.comparingInt(e -> place.getOrDefault(e.id(), Integer.MAX_VALUE)));
+        return entries.stream().sorted(Comparator.comparingInt(e -> place.getOrDefault(e.id(), Integer.MAX_VALUE)));
     }
 }

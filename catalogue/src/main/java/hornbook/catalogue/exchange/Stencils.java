@@ -21,7 +21,9 @@ final class Stencils {
         return new Seller(
                 row.text("id"),
                 row.text("name"),
-                Arrays.stream(row.text("made_by").split(";")).map(Stencils::madeBy).toList(),
+                Arrays.stream(row.text("made_by").split(";"))
+                        .map(Stencils::madeBy)
+                        .toList(),
                 from == null && to == null ? null : new Years(from, to),
                 row.optional("how_known"),
                 "this shop",

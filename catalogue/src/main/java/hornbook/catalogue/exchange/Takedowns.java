@@ -21,8 +21,8 @@ final class Takedowns {
             throw new BadRow("step", "is empty: number the steps from 1");
         }
         List<TakingDown> steps = new ArrayList<>(model.takingDown());
-        steps.add(new TakingDown(
-                step, row.text("piece"), row.text("how"), row.optional("reason"), row.optional("job")));
+        steps.add(
+                new TakingDown(step, row.text("piece"), row.text("how"), row.optional("reason"), row.optional("job")));
         into.add(Models.with(model, model.map(), steps), FILE);
     }
 

@@ -52,8 +52,12 @@ final class HornCards {
         Draft card = Card.draft("seller", seller.id(), seller.title())
                 .say(Field.TEXT, seller.howKnown())
                 .say(Field.TEXT, years(seller.years()));
-        catalogue.models().values().forEach(model -> behind(seller, model.id())
-                .ifPresent(behind -> card.link(model.id(), (float) behind.weight()).say(Field.TEXT, model.title())));
+        catalogue
+                .models()
+                .values()
+                .forEach(model -> behind(seller, model.id())
+                        .ifPresent(behind ->
+                                card.link(model.id(), (float) behind.weight()).say(Field.TEXT, model.title())));
         return card;
     }
 
@@ -80,8 +84,10 @@ final class HornCards {
         for (TakingDown step : model.takingDown()) {
             card.say(Field.TEXT, step.piece() + " " + step.how());
         }
-        catalogue.sellers().values().forEach(seller -> behind(seller, model.id())
-                .ifPresent(behind -> sold(card, seller, behind.weight())));
+        catalogue
+                .sellers()
+                .values()
+                .forEach(seller -> behind(seller, model.id()).ifPresent(behind -> sold(card, seller, behind.weight())));
         return card;
     }
 

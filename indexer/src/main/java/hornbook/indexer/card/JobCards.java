@@ -50,7 +50,9 @@ final class JobCards {
         findings.forEach(finding -> finding(card, finding));
         parts.forEach(part -> card.say(Field.TEXT, part.whatFor()).concept(part.lot(), 0.5f));
         String remark = job.went() == Went.ROUGH && !job.wentNote().isEmpty() ? job.wentNote() : null;
-        return card.standing(JOB).shown(Shown.on(day.toString()).remarking(remark)).card();
+        return card.standing(JOB)
+                .shown(Shown.on(day.toString()).remarking(remark))
+                .card();
     }
 
     private static void finding(Draft card, Finding finding) {

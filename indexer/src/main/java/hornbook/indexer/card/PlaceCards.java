@@ -37,7 +37,9 @@ final class PlaceCards {
         if (drawer.labelState() == LabelState.RIGHT) {
             card.say(Field.NAME, label);
         }
-        card.say(Field.GIST, drawer.contentsAsFound()).say(Field.TEXT, drawer.note()).say(Field.TEXT, spot.where());
+        card.say(Field.GIST, drawer.contentsAsFound())
+                .say(Field.TEXT, drawer.note())
+                .say(Field.TEXT, spot.where());
         contents(card, lots, tools);
         boolean empty = lots.isEmpty() && tools.isEmpty();
         return card.standing(empty ? EMPTY : FULL).shown(spot.shown()).card();

@@ -105,19 +105,13 @@ public final class ShopCards {
             case ENTRY ->
                 books.find(ShopTool.class, id)
                         .map(this::tool)
-                        .or(() -> catalogue
-                                .entry(id)
-                                .flatMap(entries::draft)
-                                .map(Draft::card));
+                        .or(() -> catalogue.entry(id).flatMap(entries::draft).map(Draft::card));
         };
     }
 
     private Card job(Job job, @Nullable Horn horn) {
         return jobs.job(
-                job,
-                horn,
-                books.where(Finding.class, "job", job.id()),
-                books.where(PartUsed.class, "job", job.id()));
+                job, horn, books.where(Finding.class, "job", job.id()), books.where(PartUsed.class, "job", job.id()));
     }
 
     private Card tool(ShopTool tool) {
@@ -139,6 +133,8 @@ public final class ShopCards {
         if (drawer != null) {
             return books.find(Drawer.class, drawer).map(this::spot).orElse(null);
         }
-        return place == null ? null : books.find(Place.class, place).map(Spot::of).orElse(null);
+        return place == null
+                ? null
+                : books.find(Place.class, place).map(Spot::of).orElse(null);
     }
 }

@@ -26,7 +26,8 @@ record Spot(String id, String label, String where, @Nullable String remark) {
     }
 
     private static @Nullable String remark(Drawer drawer) {
-        if (drawer.labelState() == LabelState.DRIFTED && !drawer.labelAsWritten().isBlank()) {
+        if (drawer.labelState() == LabelState.DRIFTED
+                && !drawer.labelAsWritten().isBlank()) {
             return "the label says " + drawer.labelAsWritten() + ", but it holds "
                     + (drawer.contentsAsFound().isBlank() ? "nothing" : drawer.contentsAsFound())
                     + ": label and contents disagree";

@@ -48,7 +48,9 @@ final class ThingCards {
     private Draft thing(String kind, Thing thing) {
         Draft card = Card.draft(kind, thing.id(), thing.title())
                 .say(Field.NAME, thing.otherNames())
-                .say(Field.NAME, TroubleCards.words(thing.id().substring(thing.id().indexOf('-') + 1)));
+                .say(
+                        Field.NAME,
+                        TroubleCards.words(thing.id().substring(thing.id().indexOf('-') + 1)));
         for (UseOn use : uses.getOrDefault(thing.id(), List.of())) {
             card.say(Field.TEXT, use.why());
             use.values().forEach(value -> card.concept(use.trait() + "=" + value, 0.3f));

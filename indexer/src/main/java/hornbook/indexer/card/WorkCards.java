@@ -1,8 +1,8 @@
 package hornbook.indexer.card;
 
 import hornbook.catalogue.entry.Caution;
-import hornbook.catalogue.entry.MeasureTaken;
 import hornbook.catalogue.entry.Meaning;
+import hornbook.catalogue.entry.MeasureTaken;
 import hornbook.catalogue.entry.Operation;
 import hornbook.catalogue.entry.Task;
 import hornbook.catalogue.entry.Word;

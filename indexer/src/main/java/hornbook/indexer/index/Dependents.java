@@ -82,8 +82,7 @@ final class Dependents {
 
     private void lies(String where) {
         if (!where.isEmpty()) {
-            keys.add(new RecordKey(
-                    books.find(Drawer.class, where).isPresent() ? Source.DRAWER : Source.PLACE, where));
+            keys.add(new RecordKey(books.find(Drawer.class, where).isPresent() ? Source.DRAWER : Source.PLACE, where));
         }
     }
 

@@ -18,10 +18,10 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import org.apache.lucene.index.IndexReader;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.SearcherFactory;
 import org.apache.lucene.search.SearcherManager;
-import org.apache.lucene.index.IndexReader;
 
 /**
  * The index of the process that writes the books. A commit of the books is visible as soon as the listener returns;
@@ -46,7 +46,8 @@ final class Follower implements ShopIndex.Holder {
     private boolean dirty;
     private long lastChange;
 
-    private Follower(Books books, Knowledge knowledge, IndexStore store, TextReader reader, Lexicon lexicon, Position at)
+    private Follower(
+            Books books, Knowledge knowledge, IndexStore store, TextReader reader, Lexicon lexicon, Position at)
             throws IOException {
         this.books = books;
         this.knowledge = knowledge;

@@ -68,7 +68,8 @@ final class OnDisk implements ShopIndex.Holder {
 
     @Override
     public Rebuilt rebuild() {
-        throw new BadInput("the index cannot be made anew while another Hornbook writes in this shop: close that one first");
+        throw new BadInput(
+                "the index cannot be made anew while another Hornbook writes in this shop: close that one first");
     }
 
     @Override

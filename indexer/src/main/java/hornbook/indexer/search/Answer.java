@@ -11,7 +11,8 @@ import org.jspecify.annotations.Nullable;
  * @param tookMs milliseconds
  * @param asOf set where the index is behind the books: when it was last in step
  */
-public record Answer(List<Hit> hits, double tookMs, @Nullable Instant asOf) {
+public record Answer(
+        List<Hit> hits, double tookMs, @Nullable Instant asOf) {
     public Answer {
         hits = List.copyOf(hits);
     }

@@ -81,7 +81,8 @@ final class QueryReader {
         }
     }
 
-    private void term(List<Token> window, List<Token> kept, float share, List<Unit> units, boolean[] covered, int from) {
+    private void term(
+            List<Token> window, List<Token> kept, float share, List<Unit> units, boolean[] covered, int from) {
         String term = String.join(" ", window.stream().map(Token::text).toList());
         List<Sense> senses = view.lexicon().senses(term);
         if (senses.isEmpty()) {

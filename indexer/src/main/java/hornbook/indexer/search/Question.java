@@ -16,8 +16,26 @@ public record Question(String text, int limit, Set<String> kinds) {
 
     /** Kinds of record that can be found, in the order in which they are listed. */
     public static final List<String> KINDS = List.of(
-            "make", "model", "seller", "trait", "quirk", "fault", "part", "supply", "tool", "operation", "task",
-            "finding", "caution", "word", "cabinet", "place", "lot", "horn", "job", "supplier");
+            "make",
+            "model",
+            "seller",
+            "trait",
+            "quirk",
+            "fault",
+            "part",
+            "supply",
+            "tool",
+            "operation",
+            "task",
+            "finding",
+            "caution",
+            "word",
+            "cabinet",
+            "place",
+            "lot",
+            "horn",
+            "job",
+            "supplier");
 
     private static final int LONGEST = 400;
     private static final int USUAL = 20;

@@ -39,7 +39,15 @@ final class Ranking {
     private static Hit hit(Row row, double score) {
         var shown = row.shown();
         return new Hit(
-                row.kind(), row.id(), row.title(), shown.drawer(), shown.label(), shown.where(), shown.onHand(), score, "");
+                row.kind(),
+                row.id(),
+                row.title(),
+                shown.drawer(),
+                shown.label(),
+                shown.where(),
+                shown.onHand(),
+                score,
+                "");
     }
 
     private ScoreDoc[] top(int most) {

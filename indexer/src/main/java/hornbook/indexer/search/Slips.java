@@ -54,7 +54,9 @@ final class Slips {
                 org.apache.lucene.index.@Nullable Terms terms = leaf.reader().terms(Terms.TERM);
                 if (terms != null) {
                     TermsEnum matching = compiled.getTermsEnum(terms);
-                    for (BytesRef term = matching.next(); term != null && found.size() < 4 * MOST; term = matching.next()) {
+                    for (BytesRef term = matching.next();
+                            term != null && found.size() < 4 * MOST;
+                            term = matching.next()) {
                         String text = term.utf8ToString();
                         if (forgivable(text)) {
                             found.add(text);

@@ -48,8 +48,7 @@ record Way(By by, float share, String reading) {
             case By.OfSize(Measured size) -> constant(sizes(size), boost * share * SIZE_SCORE);
             case By.OfRun(long serial) ->
                 constant(
-                        LongRange.newContainsQuery(Terms.RUN, new long[] {serial}, new long[] {serial}),
-                        boost * share);
+                        LongRange.newContainsQuery(Terms.RUN, new long[] {serial}, new long[] {serial}), boost * share);
         };
     }
 

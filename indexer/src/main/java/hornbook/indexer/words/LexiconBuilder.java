@@ -39,8 +39,7 @@ public final class LexiconBuilder {
     }
 
     private static Stream<Thing> things(Catalogue catalogue) {
-        return Stream.of(Part.class, Tool.class, Supply.class)
-                .flatMap(kind -> catalogue.all(kind).values().stream());
+        return Stream.of(Part.class, Tool.class, Supply.class).flatMap(kind -> catalogue.all(kind).values().stream());
     }
 
     private void thing(Thing thing) {
@@ -70,7 +69,8 @@ public final class LexiconBuilder {
         for (Meaning meaning : word.meanings()) {
             String note = meaning.note() == null ? "" : meaning.note();
             boolean doubtful = note.contains("clash") || note.startsWith("also") || note.startsWith("weak");
-            float share = (doubtful ? LESS_SURE : 1) / (float) Math.sqrt(word.meanings().size());
+            float share = (doubtful ? LESS_SURE : 1)
+                    / (float) Math.sqrt(word.meanings().size());
             add(word.title(), meaning.same(), share, meaning.kind());
         }
     }
@@ -82,7 +82,8 @@ public final class LexiconBuilder {
                 String plain = Cutter.joined(sense.concept());
                 Map<String, Sense> further = terms.get(plain);
                 if (further != null && !plain.equals(term)) {
-                    further.values().forEach(s -> put(term, new Sense(s.concept(), sense.share() * s.share(), sense.kind())));
+                    further.values()
+                            .forEach(s -> put(term, new Sense(s.concept(), sense.share() * s.share(), sense.kind())));
                 } else if (further == null && isWords(sense.concept())) {
                     put(plain, new Sense(sense.concept(), 1, "name"));
                 }

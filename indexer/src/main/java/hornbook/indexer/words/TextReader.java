@@ -14,7 +14,8 @@ public record TextReader(SizeReader sizes) {
         List<SizeMention> found = mayHoldSizes(text) ? sizes.mentions(text) : List.of();
         List<Token> words = Cutter.cut(text);
         if (!found.isEmpty()) {
-            words.removeIf(word -> found.stream().anyMatch(size -> word.start() < size.end() && size.start() < word.end()));
+            words.removeIf(
+                    word -> found.stream().anyMatch(size -> word.start() < size.end() && size.start() < word.end()));
         }
         return new Pieces(words, found);
     }

@@ -43,10 +43,18 @@ public final class QualityBench {
                 .sorted(java.util.Map.Entry.comparingByValue())
                 .limit(45)
                 .forEach(query -> {
-                    System.out.printf("%n%.2f %s   %s%n", query.getValue(), query.getKey(), judged.grades().get(query.getKey()));
-                    search.find(new Question(query.getKey(), 10, Judgements.KNOWLEDGE)).hits().forEach(hit ->
-                            System.out.printf("   %s %.2f %s | %s | %s%n",
-                                    judged.grades().get(query.getKey()).getOrDefault(hit.id(), 0), hit.score(), hit.id(), hit.title(), hit.why()));
+                    System.out.printf(
+                            "%n%.2f %s   %s%n",
+                            query.getValue(), query.getKey(), judged.grades().get(query.getKey()));
+                    search.find(new Question(query.getKey(), 10, Judgements.KNOWLEDGE))
+                            .hits()
+                            .forEach(hit -> System.out.printf(
+                                    "   %s %.2f %s | %s | %s%n",
+                                    judged.grades().get(query.getKey()).getOrDefault(hit.id(), 0),
+                                    hit.score(),
+                                    hit.id(),
+                                    hit.title(),
+                                    hit.why()));
                 });
     }
 }

@@ -17,8 +17,8 @@ import java.util.Set;
  * own trade notes.
  */
 public record Judgements(Map<String, Map<String, Integer>> grades, Map<String, String> sorts) {
-    public static final Set<String> KNOWLEDGE =
-            Set.of("trait", "quirk", "fault", "part", "supply", "tool", "operation", "task", "finding", "caution", "word");
+    public static final Set<String> KNOWLEDGE = Set.of(
+            "trait", "quirk", "fault", "part", "supply", "tool", "operation", "task", "finding", "caution", "word");
 
     public static Judgements read() {
         Map<String, Map<String, Integer>> grades = new LinkedHashMap<>();

@@ -23,10 +23,12 @@ final class FileOrder {
     /** New files and ids come after those known. */
     static void add(Writing writing, Books books, Map<String, List<String>> more) {
         Map<String, List<String>> all = new LinkedHashMap<>(of(books));
-        more.forEach((file, ids) -> all.merge(file, ids, (known, found) -> java.util.stream.Stream.concat(
-                        known.stream(), found.stream())
-                .distinct()
-                .toList()));
+        more.forEach((file, ids) -> all.merge(
+                file,
+                ids,
+                (known, found) -> java.util.stream.Stream.concat(known.stream(), found.stream())
+                        .distinct()
+                        .toList()));
         if (!more.isEmpty() && !all.equals(of(books))) {
             writing.setting(SETTING, JSON.writeValueAsString(all));
         }

@@ -85,7 +85,7 @@ public final class Books implements AutoCloseable {
 
     /** As {@link #find}, and also what was retired. */
     public <T extends ShopRecord> Optional<T> evenRetired(Class<T> type, String id) {
-        return readers.read(query -> query.stored(type, id));
+        return ask(view -> view.evenRetired(type, id));
     }
 
     /** The records with that value in a column, by its exchange name. */

@@ -44,6 +44,11 @@ final class Query implements AutoCloseable {
         return first(table.selectOne(), table::record, id);
     }
 
+    <T extends ShopRecord> Optional<T> evenRetired(Class<T> type, String id) {
+        Table<T> table = Table.of(type);
+        return first(table.selectStored(), table::record, id);
+    }
+
     /** Reads one row. */
     interface RowReader<R> {
         R read(ResultSet row) throws SQLException;

@@ -38,6 +38,11 @@ public final class View {
         return query.find(type, id);
     }
 
+    /** As {@link #find}, and also what was retired. */
+    public <T extends ShopRecord> Optional<T> evenRetired(Class<T> type, String id) {
+        return query.evenRetired(type, id);
+    }
+
     /** The records with that value in a column, by its exchange name. */
     public <T extends ShopRecord> List<T> where(Class<T> type, String column, String value) {
         return query.where(type, column, value);

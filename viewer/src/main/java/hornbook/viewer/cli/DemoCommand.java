@@ -22,7 +22,8 @@ final class DemoCommand implements Callable<Integer> {
     private static final int SHOWN = 3;
 
     @Option(names = "--at", paramLabel = "DIR", description = "Where to make it; its usual folder if left out.")
-    @Nullable Path at;
+    @Nullable
+    Path at;
 
     private final Frame frame;
     private final WindowStart window;
@@ -48,9 +49,18 @@ final class DemoCommand implements Callable<Integer> {
             shown = new Shown(
                     folder,
                     List.of(
-                            asked(workshop, "What are this horn's quirks?", "chantreval halyard threaded bearing", "quirk", "model"),
+                            asked(
+                                    workshop,
+                                    "What are this horn's quirks?",
+                                    "chantreval halyard threaded bearing",
+                                    "quirk",
+                                    "model"),
                             asked(workshop, "Which drawer holds the part?", "corvane disc 19", "lot"),
-                            asked(workshop, "How did the last one go?", "how did the last chantreval halyard go", "job")));
+                            asked(
+                                    workshop,
+                                    "How did the last one go?",
+                                    "how did the last chantreval halyard go",
+                                    "job")));
         }
         if (frame.around().hasDisplay() && !frame.options().json) {
             return window.open(frame.folders().withShop(folder), false);

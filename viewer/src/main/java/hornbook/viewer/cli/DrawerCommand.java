@@ -15,7 +15,9 @@ import picocli.CommandLine.Parameters;
         header = "Shows a drawer or another place: its label, and what is really in it.",
         footer = "hornbook drawer \"CORV. DISCS\"")
 final class DrawerCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "DRAWER", description = "Its number, its label or a part of it, or cabinet and spot (card r5c5).")
+    @Parameters(
+            paramLabel = "DRAWER",
+            description = "Its number, its label or a part of it, or cabinet and spot (card r5c5).")
     List<String> called = List.of();
 
     private final Frame frame;
@@ -59,6 +61,7 @@ final class DrawerCommand implements Callable<Integer> {
     }
 
     private static void print(PrintWriter out, ToolLine tool) {
-        out.printf("  %s  %s%s%n", tool.id(), tool.title(), tool.state().equals("good") ? "" : "  (" + tool.state() + ")");
+        out.printf(
+                "  %s  %s%s%n", tool.id(), tool.title(), tool.state().equals("good") ? "" : "  (" + tool.state() + ")");
     }
 }

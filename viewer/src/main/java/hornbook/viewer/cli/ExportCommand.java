@@ -24,7 +24,8 @@ final class ExportCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         return frame.reading(workshop -> {
-            Export.Answer answer = workshop.exporting().to(frame.around().here().resolve(to).normalize());
+            Export.Answer answer =
+                    workshop.exporting().to(frame.around().here().resolve(to).normalize());
             return frame.answer(answer, out -> out.println(answer.files().size() + " files in " + answer.folder()));
         });
     }

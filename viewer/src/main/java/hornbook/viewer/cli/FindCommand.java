@@ -17,13 +17,19 @@ import picocli.CommandLine.Parameters;
         header = "Finds anything: a part and its drawer, a quirk, a fault, a tool, how the last one went.",
         footer = "hornbook find corvane disc 19")
 final class FindCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "TEXT", arity = "1..*", description = "As you would say it; sizes and threads as you write them.")
+    @Parameters(
+            paramLabel = "TEXT",
+            arity = "1..*",
+            description = "As you would say it; sizes and threads as you write them.")
     List<String> words = List.of();
 
     @Option(names = "--limit", paramLabel = "N", description = "Most hits; 20 if left out.")
     int limit = 20;
 
-    @Option(names = "--kind", paramLabel = "K", description = "Only this kind, as lot, place, job, quirk, part, tool; may be given again.")
+    @Option(
+            names = "--kind",
+            paramLabel = "K",
+            description = "Only this kind, as lot, place, job, quirk, part, tool; may be given again.")
     List<String> kinds = List.of();
 
     private final Frame frame;
@@ -59,5 +65,4 @@ final class FindCommand implements Callable<Integer> {
         }
         out.println("                           " + hit.why());
     }
-
 }

@@ -49,7 +49,14 @@ final class HornCommand {
         if (!horn.note().isBlank()) {
             out.println("  note: " + horn.note());
         }
-        horn.jobs().forEach(j -> out.printf("  %s  %s  %s, %s%s  %s%n", j.id(), j.tookIn(), j.kind(), j.status(),
-                j.went() == null ? "" : ", went " + j.went(), j.complaint()));
+        horn.jobs()
+                .forEach(j -> out.printf(
+                        "  %s  %s  %s, %s%s  %s%n",
+                        j.id(),
+                        j.tookIn(),
+                        j.kind(),
+                        j.status(),
+                        j.went() == null ? "" : ", went " + j.went(),
+                        j.complaint()));
     }
 }

@@ -38,7 +38,9 @@ final class ImportCommand implements Callable<Integer> {
         return frame.writing(workshop -> {
             ImportReport report = workshop.importing().from(folder, dryRun);
             int code = frame.answer(report, out -> print(out, report));
-            return report.taken() == 0 ? ExitCode.BAD_INPUT : report.refused().isEmpty() ? code : ExitCode.NOTHING_FOUND;
+            return report.taken() == 0
+                    ? ExitCode.BAD_INPUT
+                    : report.refused().isEmpty() ? code : ExitCode.NOTHING_FOUND;
         });
     }
 

@@ -8,7 +8,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Brings the index up to date, or makes it anew. */
-@Command(name = "index", header = "Makes the search index anew; it is also done by itself whenever it must be.", footer = "hornbook index --fresh")
+@Command(
+        name = "index",
+        header = "Makes the search index anew; it is also done by itself whenever it must be.",
+        footer = "hornbook index --fresh")
 final class IndexCommand implements Callable<Integer> {
     @Option(names = "--fresh", description = "Throw away what there is first.")
     boolean fresh;

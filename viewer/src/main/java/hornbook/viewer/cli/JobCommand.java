@@ -13,7 +13,8 @@ final class JobCommand {
     private JobCommand() {}
 
     static CommandLine line(Frame frame) {
-        return new CommandLine(new JobCommand()).addSubcommand(new Show(frame))
+        return new CommandLine(new JobCommand())
+                .addSubcommand(new Show(frame))
                 .addSubcommand(new JobDeeds.Take(frame))
                 .addSubcommand(new JobDeeds.Start(frame))
                 .addSubcommand(new JobDeeds.Stop(frame))
@@ -52,8 +53,7 @@ final class JobCommand {
         out.println(job.id() + "  " + job.kind() + ", " + job.status() + "  " + job.horn() + " (" + job.model() + ")");
         out.println("  took in " + job.tookIn() + ": " + job.complaint());
         String quoted = job.quotedMin() == null ? "" : " of " + job.quotedMin() + " quoted";
-        out.println("  " + job.minutes() + " minutes" + quoted
-                + (job.done() == null ? "" : ", done " + job.done()));
+        out.println("  " + job.minutes() + " minutes" + quoted + (job.done() == null ? "" : ", done " + job.done()));
         if (job.went() != null) {
             out.println("  went " + job.went() + ": " + job.wentNote());
         }
@@ -63,8 +63,11 @@ final class JobCommand {
         if (!job.note().isBlank()) {
             out.println("  note: " + job.note());
         }
-        job.tasks().forEach(t -> out.printf("  %4d min  %s%s%n", t.minutes(), t.task(), t.count() > 1 ? " x" + t.count() : ""));
-        job.findings().forEach(f -> out.printf("  %s %s %s%s  %s%n", f.what(), f.where(), f.value(), f.unit(), f.note()));
+        job.tasks()
+                .forEach(t ->
+                        out.printf("  %4d min  %s%s%n", t.minutes(), t.task(), t.count() > 1 ? " x" + t.count() : ""));
+        job.findings()
+                .forEach(f -> out.printf("  %s %s %s%s  %s%n", f.what(), f.where(), f.value(), f.unit(), f.note()));
         job.parts().forEach(p -> out.printf("  %d x %s (%s)  %s%n", p.qty(), p.title(), p.lot(), p.whatFor()));
         job.pads().forEach(p -> out.printf("  pad %s mm in %s%n", p.sizeMm().toPlainString(), p.cup()));
     }

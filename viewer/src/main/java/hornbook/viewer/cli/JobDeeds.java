@@ -59,7 +59,8 @@ final class JobDeeds {
             footer = "hornbook job take-in --complaint \"low notes burble\" --instrument alto --serial 40?367")
     static final class Take implements Callable<Integer> {
         @Option(names = "--horn", paramLabel = "HORN", description = "A horn that was here before, by its number.")
-        @Nullable String horn;
+        @Nullable
+        String horn;
 
         @Option(names = "--instrument", paramLabel = "I", description = "Of a new horn: alto, tenor, soprano …")
         String instrument = "alto";
@@ -68,7 +69,8 @@ final class JobDeeds {
         String serial = "";
 
         @Option(names = "--mark", paramLabel = "NAME", description = "A name on it that need not be its maker's.")
-        @Nullable String mark;
+        @Nullable
+        String mark;
 
         @Option(names = "--kind", paramLabel = "KIND", description = "overhaul, partial, regulate, quick, neck, body.")
         String kind = "partial";
@@ -76,11 +78,17 @@ final class JobDeeds {
         @Option(names = "--complaint", paramLabel = "WORDS", required = true, description = "In the owner's words.")
         String complaint = "";
 
-        @Option(names = "--promised", paramLabel = "DATE", converter = Day.class, description = "The day it is promised for.")
-        @Nullable LocalDate promised;
+        @Option(
+                names = "--promised",
+                paramLabel = "DATE",
+                converter = Day.class,
+                description = "The day it is promised for.")
+        @Nullable
+        LocalDate promised;
 
         @Option(names = "--owner", paramLabel = "CODE", description = "The owner's code, never a name.")
-        @Nullable String owner;
+        @Nullable
+        String owner;
 
         private final Frame frame;
 
@@ -93,13 +101,20 @@ final class JobDeeds {
             return frame.writing(workshop -> {
                 Deed done = workshop.jobBook()
                         .takeIn(new TakeIn(horn, instrument, serial, mark, kind, complaint, promised, owner));
-                return after(frame, workshop, done, workshop.books().touched(done, Job.class).getFirst());
+                return after(
+                        frame,
+                        workshop,
+                        done,
+                        workshop.books().touched(done, Job.class).getFirst());
             });
         }
     }
 
     /** The clock starts. */
-    @Command(name = "start", header = "Starts the clock on a task; your other clock stops.", footer = "hornbook job start j-0237 task-teardown")
+    @Command(
+            name = "start",
+            header = "Starts the clock on a task; your other clock stops.",
+            footer = "hornbook job start j-0237 task-teardown")
     static final class Start extends OnJob {
         @Parameters(index = "1", paramLabel = "TASK", description = "What is worked on, as task-teardown.")
         String task = "";
@@ -108,7 +123,8 @@ final class JobDeeds {
         int count = 1;
 
         @Option(names = "--who", paramLabel = "WHO", description = "Initials of who works.")
-        @Nullable String who;
+        @Nullable
+        String who;
 
         Start(Frame frame) {
             super(frame);
@@ -123,11 +139,16 @@ final class JobDeeds {
     /** The clock stops. */
     @Command(name = "stop", header = "Stops the clock on a job.", footer = "hornbook job stop j-0237 --minutes 25")
     static final class Stop extends OnJob {
-        @Option(names = "--minutes", paramLabel = "N", description = "How long it really took, where the clock was forgotten.")
-        @Nullable Integer minutes;
+        @Option(
+                names = "--minutes",
+                paramLabel = "N",
+                description = "How long it really took, where the clock was forgotten.")
+        @Nullable
+        Integer minutes;
 
         @Option(names = "--who", paramLabel = "WHO", description = "Whose clock, where several run.")
-        @Nullable String who;
+        @Nullable
+        String who;
 
         Stop(Frame frame) {
             super(frame);
@@ -158,7 +179,8 @@ final class JobDeeds {
         String unit = "";
 
         @Option(names = "--tool", paramLabel = "TOOL", description = "What it was read with.")
-        @Nullable String tool;
+        @Nullable
+        String tool;
 
         @Option(names = "--left", description = "As left, and not as found.")
         boolean left;
@@ -177,7 +199,10 @@ final class JobDeeds {
     }
 
     /** A pad goes in. */
-    @Command(name = "pad", header = "Notes a pad that went into a cup, and takes it out of its lot.", footer = "hornbook job pad j-0240 cup-f 31 --lot lot-0553")
+    @Command(
+            name = "pad",
+            header = "Notes a pad that went into a cup, and takes it out of its lot.",
+            footer = "hornbook job pad j-0240 cup-f 31 --lot lot-0553")
     static final class Pad extends OnJob {
         @Parameters(index = "1", paramLabel = "CUP", description = "Which cup, as cup-f.")
         String cup = "";
@@ -186,10 +211,12 @@ final class JobDeeds {
         BigDecimal size = BigDecimal.ZERO;
 
         @Option(names = "--lot", paramLabel = "LOT", description = "The lot it came out of.")
-        @Nullable String lot;
+        @Nullable
+        String lot;
 
         @Option(names = "--thickness", paramLabel = "MM", description = "The pad's thickness, mm.")
-        @Nullable BigDecimal thickness;
+        @Nullable
+        BigDecimal thickness;
 
         Pad(Frame frame) {
             super(frame);
@@ -202,12 +229,20 @@ final class JobDeeds {
     }
 
     /** A part goes in. */
-    @Command(name = "part", header = "Notes parts or supplies used, and takes them out of their lot.", footer = "hornbook job part j-0237 lot-0933 2 --for \"bearing sleeves\"")
+    @Command(
+            name = "part",
+            header = "Notes parts or supplies used, and takes them out of their lot.",
+            footer = "hornbook job part j-0237 lot-0933 2 --for \"bearing sleeves\"")
     static final class Part extends OnJob {
         @Parameters(index = "1", paramLabel = "LOT", description = "The lot they came out of.")
         String lot = "";
 
-        @Parameters(index = "2", paramLabel = "N", arity = "0..1", defaultValue = "1", description = "How many; one if left out.")
+        @Parameters(
+                index = "2",
+                paramLabel = "N",
+                arity = "0..1",
+                defaultValue = "1",
+                description = "How many; one if left out.")
         int pieces = 1;
 
         @Option(names = "--for", paramLabel = "WORDS", description = "What for.")
@@ -227,12 +262,19 @@ final class JobDeeds {
     }
 
     /** The owner said yes. */
-    @Command(name = "consent", header = "Notes the owner's yes to what cannot be undone or leaves a mark.", footer = "hornbook job consent j-0239 \"try the frozen rod\" --by O-040")
+    @Command(
+            name = "consent",
+            header = "Notes the owner's yes to what cannot be undone or leaves a mark.",
+            footer = "hornbook job consent j-0239 \"try the frozen rod\" --by O-040")
     static final class Yes extends OnJob {
         @Parameters(index = "1", paramLabel = "WHAT", description = "What the owner agreed to.")
         String what = "";
 
-        @Option(names = "--by", paramLabel = "CODE", required = true, description = "Who said yes: a code, never a name.")
+        @Option(
+                names = "--by",
+                paramLabel = "CODE",
+                required = true,
+                description = "Who said yes: a code, never a name.")
         String by = "";
 
         Yes(Frame frame) {
@@ -246,12 +288,19 @@ final class JobDeeds {
     }
 
     /** How it went. */
-    @Command(name = "close", header = "Closes a job: how it went, in a grade and a sentence.", footer = "hornbook job close j-0242 smooth \"the screw was the wrong pitch\"")
+    @Command(
+            name = "close",
+            header = "Closes a job: how it went, in a grade and a sentence.",
+            footer = "hornbook job close j-0242 smooth \"the screw was the wrong pitch\"")
     static final class Close extends OnJob {
         @Parameters(index = "1", paramLabel = "GRADE", description = "smooth, fair or rough.")
         String grade = "";
 
-        @Parameters(index = "2", paramLabel = "SENTENCE", arity = "0..1", description = "What the next one should know.")
+        @Parameters(
+                index = "2",
+                paramLabel = "SENTENCE",
+                arity = "0..1",
+                description = "What the next one should know.")
         String sentence = "";
 
         Close(Frame frame) {

@@ -14,18 +14,28 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Members of sets of tools go and come. */
-@Command(name = "lend", header = "Notes that a member of a set of tools is lent, back, missing or broken.", footer = "hornbook stock lend tool-taps-dies M3x0.5 --to B-04")
+@Command(
+        name = "lend",
+        header = "Notes that a member of a set of tools is lent, back, missing or broken.",
+        footer = "hornbook stock lend tool-taps-dies M3x0.5 --to B-04")
 final class LendCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "SET", description = "The set's number, as tool-taps-dies.")
     String set = "";
 
-    @Parameters(index = "1", paramLabel = "MEMBER", description = "Its designation or size as written, or set/kind/member.")
+    @Parameters(
+            index = "1",
+            paramLabel = "MEMBER",
+            description = "Its designation or size as written, or set/kind/member.")
     String member = "";
 
     @Option(names = "--to", paramLabel = "CODE", description = "Lent to whom: a code, never a name.")
-    @Nullable String to;
+    @Nullable
+    String to;
 
-    @Option(names = "--state", paramLabel = "STATE", description = "good (it is back), missing, broken, stub, galled, chipped, worn.")
+    @Option(
+            names = "--state",
+            paramLabel = "STATE",
+            description = "good (it is back), missing, broken, stub, galled, chipped, worn.")
     String state = "good";
 
     private final Frame frame;

@@ -10,21 +10,33 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Goods in. */
-@Command(name = "receive", header = "Puts goods that came in into a lot.", footer = "hornbook stock receive lot-0748 12 --order o-0301")
+@Command(
+        name = "receive",
+        header = "Puts goods that came in into a lot.",
+        footer = "hornbook stock receive lot-0748 12 --order o-0301")
 final class ReceiveCommand extends StockCommand.OnLot {
     @Parameters(index = "1", paramLabel = "N", description = "How many pieces.")
     int pieces;
 
     @Option(names = "--from", paramLabel = "SUPPLIER", description = "Who sent them.")
-    @Nullable String supplier;
+    @Nullable
+    String supplier;
 
-    @Option(names = "--order", paramLabel = "ORDER", description = "The open order they answer; the rest of it stays open.")
-    @Nullable String order;
+    @Option(
+            names = "--order",
+            paramLabel = "ORDER",
+            description = "The open order they answer; the rest of it stays open.")
+    @Nullable
+    String order;
 
     @Option(names = "--price", paramLabel = "PRICE", description = "Of one piece.")
-    @Nullable BigDecimal price;
+    @Nullable
+    BigDecimal price;
 
-    @Option(names = "--note", paramLabel = "WORDS", description = "A substitute, a wrong count, what is odd about them.")
+    @Option(
+            names = "--note",
+            paramLabel = "WORDS",
+            description = "A substitute, a wrong count, what is odd about them.")
     String note = "";
 
     ReceiveCommand(Frame frame) {

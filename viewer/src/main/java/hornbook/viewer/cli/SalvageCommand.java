@@ -7,7 +7,10 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Pieces saved from a horn. */
-@Command(name = "salvage", header = "Puts pieces saved from a horn into a lot.", footer = "hornbook stock salvage lot-0260 2 --from \"parts horn A\"")
+@Command(
+        name = "salvage",
+        header = "Puts pieces saved from a horn into a lot.",
+        footer = "hornbook stock salvage lot-0260 2 --from \"parts horn A\"")
 final class SalvageCommand extends StockCommand.OnLot {
     @Parameters(index = "1", paramLabel = "N", description = "How many pieces.")
     int pieces;

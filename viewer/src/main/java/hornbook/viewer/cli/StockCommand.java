@@ -15,7 +15,10 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Stock: one subcommand a thing that hands do to it. Each is a deed that “undo” takes back. */
-@Command(name = "stock", header = "Counts, takes, moves and sets aside what lies in drawers.", footer = "hornbook stock count lot-0260 3")
+@Command(
+        name = "stock",
+        header = "Counts, takes, moves and sets aside what lies in drawers.",
+        footer = "hornbook stock count lot-0260 3")
 final class StockCommand {
     private StockCommand() {}
 
@@ -61,14 +64,19 @@ final class StockCommand {
         Deed done = deed.apply(stock);
         After after = new After(done, stock.after(done));
         return frame.answer(after, out -> {
-            after.lots().forEach(lot -> out.println(lot.id() + "  " + lot.count() + "  " + lot.title() + "  in "
-                    + lot.drawer() + " “" + lot.drawerLabel() + "”" + (lot.heed() == null ? "" : "  ! " + lot.heed())));
+            after.lots()
+                    .forEach(lot -> out.println(
+                            lot.id() + "  " + lot.count() + "  " + lot.title() + "  in " + lot.drawer() + " “"
+                                    + lot.drawerLabel() + "”" + (lot.heed() == null ? "" : "  ! " + lot.heed())));
             out.println("deed " + done.number() + ": " + done.title() + " (“hornbook undo” takes it back)");
         });
     }
 
     /** Counted by hand. */
-    @Command(name = "count", header = "Sets how many there are, as counted by hand.", footer = "hornbook stock count lot-0260 3")
+    @Command(
+            name = "count",
+            header = "Sets how many there are, as counted by hand.",
+            footer = "hornbook stock count lot-0260 3")
     static final class CountIt extends OnLot {
         @Parameters(index = "1", paramLabel = "COUNT", description = "A whole number, or few, some or plenty.")
         String count = "";
@@ -88,7 +96,10 @@ final class StockCommand {
     }
 
     /** To another place. */
-    @Command(name = "move", header = "Moves a whole lot to another drawer or place.", footer = "hornbook stock move lot-0260 d-apoth-r1c5")
+    @Command(
+            name = "move",
+            header = "Moves a whole lot to another drawer or place.",
+            footer = "hornbook stock move lot-0260 d-apoth-r1c5")
     static final class MoveIt extends OnLot {
         @Parameters(index = "1", paramLabel = "PLACE", description = "A drawer or place, by number or label.")
         String to = "";
@@ -104,7 +115,10 @@ final class StockCommand {
     }
 
     /** A part of it becomes a lot of its own. */
-    @Command(name = "split", header = "Makes some of the pieces a lot of their own.", footer = "hornbook stock split lot-0260 1 \"misc.\"")
+    @Command(
+            name = "split",
+            header = "Makes some of the pieces a lot of their own.",
+            footer = "hornbook stock split lot-0260 1 \"misc.\"")
     static final class Split extends OnLot {
         @Parameters(index = "1", paramLabel = "N", description = "How many pieces.")
         int pieces;
@@ -123,7 +137,10 @@ final class StockCommand {
     }
 
     /** Poured together. */
-    @Command(name = "join", header = "Puts one lot to another of the same kind.", footer = "hornbook stock join lot-0001 lot-0002")
+    @Command(
+            name = "join",
+            header = "Puts one lot to another of the same kind.",
+            footer = "hornbook stock join lot-0001 lot-0002")
     static final class Join extends OnLot {
         @Parameters(index = "1", paramLabel = "LOT", description = "The lot that keeps them.")
         String into = "";
@@ -139,7 +156,10 @@ final class StockCommand {
     }
 
     /** Reserve. */
-    @Command(name = "set-aside", header = "Sets a lot aside as reserve, or lets it go again.", footer = "hornbook stock set-aside lot-0260")
+    @Command(
+            name = "set-aside",
+            header = "Sets a lot aside as reserve, or lets it go again.",
+            footer = "hornbook stock set-aside lot-0260")
     static final class SetAside extends OnLot {
         @Option(names = "--release", description = "Let it go again.")
         boolean release;
@@ -155,7 +175,10 @@ final class StockCommand {
     }
 
     /** Pattern. */
-    @Command(name = "keepsake", header = "Keeps a lot as a pattern that is never used, or no longer.", footer = "hornbook stock keepsake lot-0260")
+    @Command(
+            name = "keepsake",
+            header = "Keeps a lot as a pattern that is never used, or no longer.",
+            footer = "hornbook stock keepsake lot-0260")
     static final class Keepsake extends OnLot {
         @Option(names = "--release", description = "It may be used again.")
         boolean release;
@@ -171,7 +194,10 @@ final class StockCommand {
     }
 
     /** Out of use. */
-    @Command(name = "retire", header = "Takes a lot out of use; undo brings it back.", footer = "hornbook stock retire lot-0260")
+    @Command(
+            name = "retire",
+            header = "Takes a lot out of use; undo brings it back.",
+            footer = "hornbook stock retire lot-0260")
     static final class Retire extends OnLot {
         Retire(Frame frame) {
             super(frame);

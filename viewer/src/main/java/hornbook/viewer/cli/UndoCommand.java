@@ -18,7 +18,8 @@ final class UndoCommand implements Callable<Integer> {
     private static final int LISTED = 12;
 
     @Parameters(paramLabel = "N", arity = "0..1", description = "The deed's number; the last one if left out.")
-    @Nullable Long number;
+    @Nullable
+    Long number;
 
     @Option(names = "--list", description = "Show the last deeds and change nothing.")
     boolean list;
@@ -31,15 +32,24 @@ final class UndoCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return list ? frame.reading(workshop -> show(workshop.books().deeds(LISTED))) : frame.writing(workshop -> {
-            Deed done = workshop.books().undo(number != null ? number : last(workshop.books().deeds(99)));
-            return frame.answer(done, out -> out.println(done.title() + " (deed " + done.number() + ")"));
-        });
+        return list
+                ? frame.reading(workshop -> show(workshop.books().deeds(LISTED)))
+                : frame.writing(workshop -> {
+                    Deed done = workshop.books()
+                            .undo(
+                                    number != null
+                                            ? number
+                                            : last(workshop.books().deeds(99)));
+                    return frame.answer(done, out -> out.println(done.title() + " (deed " + done.number() + ")"));
+                });
     }
 
     private int show(List<Deed> deeds) {
-        return frame.answer(deeds, out -> deeds.forEach(deed -> out.printf(
-                "%6d  %s  %s%s%n", deed.number(), deed.day(), deed.title(), deed.undoneBy() == null ? "" : "  (undone)")));
+        return frame.answer(
+                deeds,
+                out -> deeds.forEach(deed -> out.printf(
+                        "%6d  %s  %s%s%n",
+                        deed.number(), deed.day(), deed.title(), deed.undoneBy() == null ? "" : "  (undone)")));
     }
 
     private static long last(List<Deed> deeds) {

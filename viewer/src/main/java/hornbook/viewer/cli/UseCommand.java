@@ -9,13 +9,22 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Takes pieces out of a lot. */
-@Command(name = "use", header = "Takes pieces out of a lot, for a job or for none.", footer = "hornbook stock use lot-0260 1 --job j-0238")
+@Command(
+        name = "use",
+        header = "Takes pieces out of a lot, for a job or for none.",
+        footer = "hornbook stock use lot-0260 1 --job j-0238")
 final class UseCommand extends StockCommand.OnLot {
-    @Parameters(index = "1", paramLabel = "N", arity = "0..1", defaultValue = "1", description = "How many; one if left out.")
+    @Parameters(
+            index = "1",
+            paramLabel = "N",
+            arity = "0..1",
+            defaultValue = "1",
+            description = "How many; one if left out.")
     int pieces = 1;
 
     @Option(names = "--job", paramLabel = "JOB", description = "The job they are for.")
-    @Nullable String job;
+    @Nullable
+    String job;
 
     @Option(names = "--for", paramLabel = "WORDS", description = "What they are for.")
     String whatFor = "";

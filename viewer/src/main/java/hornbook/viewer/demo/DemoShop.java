@@ -30,7 +30,8 @@ public final class DemoShop {
      */
     public static Workshop in(Path folder) {
         refuseOther(folder);
-        Workshop workshop = Workshop.open(folder, Books.in(folder) ? Access.WRITE_IF_FREE : Access.WRITE, Optional.empty());
+        Workshop workshop =
+                Workshop.open(folder, Books.in(folder) ? Access.WRITE_IF_FREE : Access.WRITE, Optional.empty());
         if (workshop.books().setting("name").isEmpty()) {
             fill(workshop);
         }
@@ -40,8 +41,10 @@ public final class DemoShop {
     private static void refuseOther(Path folder) {
         if (Books.in(folder)) {
             try (Books books = Books.open(folder, Access.READ)) {
-                boolean other = books.setting("name").filter(name -> !name.equals(NAME)).isPresent();
-                boolean begun = books.setting("name").isEmpty() && !books.deeds(1).isEmpty();
+                boolean other =
+                        books.setting("name").filter(name -> !name.equals(NAME)).isPresent();
+                boolean begun =
+                        books.setting("name").isEmpty() && !books.deeds(1).isEmpty();
                 if (other || begun) {
                     throw notEmpty(folder);
                 }
@@ -72,7 +75,8 @@ public final class DemoShop {
                 }
                 ImportReport report = workshop.importing().from(files, false);
                 if (!report.refused().isEmpty()) {
-                    throw new IllegalStateException("the demo's files are not whole: " + report.refused().getFirst());
+                    throw new IllegalStateException("the demo's files are not whole: "
+                            + report.refused().getFirst());
                 }
             } finally {
                 delete(files);

@@ -11,9 +11,9 @@ import hornbook.shared.job.JobBook;
 import hornbook.shared.job.Jobs;
 import hornbook.shared.measure.StandardSizes;
 import hornbook.shared.stock.DrawerBook;
+import hornbook.shared.stock.Stock;
 import hornbook.shared.stock.StockBook;
 import hornbook.shared.stock.ToolBook;
-import hornbook.shared.stock.Stock;
 import hornbook.shared.store.Access;
 import hornbook.shared.store.Books;
 import java.nio.file.Path;
@@ -29,11 +29,21 @@ public final class Workshop implements AutoCloseable {
 
     private Workshop(Books books) {
         this.books = books;
+        books.onCommit(changes -> {
+            if (changes.stream().anyMatch(change -> change.kind().equals("entry"))) {
+                forgetCatalogue();
+            }
+        });
+    }
+
+    private synchronized void forgetCatalogue() {
+        catalogue = null;
     }
 
     /** Opens a shop; today is taken from its clock unless given. */
     public static Workshop open(Path folder, Access access, Optional<LocalDate> today) {
-        return new Workshop(today.map(day -> Books.open(folder, access, day)).orElseGet(() -> Books.open(folder, access)));
+        return new Workshop(
+                today.map(day -> Books.open(folder, access, day)).orElseGet(() -> Books.open(folder, access)));
     }
 
     public Books books() {
@@ -89,7 +99,8 @@ public final class Workshop implements AutoCloseable {
     /** The index behind the search box. */
     public synchronized ShopIndex index() {
         if (index == null) {
-            index = ShopIndex.open(books, this::catalogueAnew, StandardSizes.load().reader());
+            index = ShopIndex.open(
+                    books, this::catalogueAnew, StandardSizes.load().reader());
         }
         return index;
     }
