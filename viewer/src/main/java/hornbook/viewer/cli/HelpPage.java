@@ -9,10 +9,14 @@ import picocli.CommandLine;
 
 /** How a command's help is laid out: first a line that can be typed as it stands, kept in the command's footer. */
 final class HelpPage {
+    /** Wide enough that no example is broken in two. */
+    private static final int WIDTH = 110;
+
     private HelpPage() {}
 
     static void openWithExamples(CommandLine line) {
         line.getCommandSpec().usageMessage().footerHeading("Example: ");
+        line.getCommandSpec().usageMessage().width(WIDTH);
         line.setHelpSectionKeys(order(line.getHelpSectionKeys()));
         line.getSubcommands().values().forEach(HelpPage::openWithExamples);
     }

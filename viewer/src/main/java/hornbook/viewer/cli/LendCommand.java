@@ -17,7 +17,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "lend",
         header = "Notes that a member of a set of tools is lent, back, missing or broken.",
-        footer = "hornbook stock lend tool-taps-dies M3x0.5 --to B-04")
+        footer = "hornbook stock lend tool-taps-dies tool-taps-dies/die/M3x0.5 --to B-04")
 final class LendCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "SET", description = "The set's number, as tool-taps-dies.")
     String set = "";

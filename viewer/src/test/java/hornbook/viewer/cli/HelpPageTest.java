@@ -2,40 +2,88 @@ package hornbook.viewer.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hornbook.viewer.demo.DemoShop;
+import hornbook.viewer.workshop.Workshop;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
 
-/** Every help page opens with a line that can be typed as it stands. */
+/** Every help page opens with a line that can be typed as it stands: each is run, on the demo shop. */
 class HelpPageTest {
+    private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
+
     @TempDir
-    Path home;
+    static Path folder;
+
+    private static Path shop;
+
+    /** What examples speak of as being there: the demo, an export of it, a clock that runs. */
+    @BeforeAll
+    static void makeShop() {
+        shop = folder.resolve("template/shop");
+        try (Workshop demo = DemoShop.in(shop)) {
+            demo.clocks().start("j-0237", "task-teardown", 1, "N.O.");
+            demo.exporting().to(folder.resolve("template/shop-files"));
+            demo.search();
+        }
+    }
 
     @TestFactory
     Stream<DynamicTest> theExampleOfEachHelpPageWorks() {
-        return commands(called().cli().line())
+        return commands(called(folder).cli().line())
                 .map(command ->
                         DynamicTest.dynamicTest(command.getCommandSpec().qualifiedName(), () -> exampleWorks(command)));
     }
 
-    private void exampleWorks(CommandLine command) {
+    private void exampleWorks(CommandLine command) throws IOException {
         String first = command.getUsageMessage().lines().findFirst().orElseThrow();
-        assertThat(first).startsWith("Example: hornbook ");
-        String[] words = first.replaceFirst("Example: hornbook ", "").split(" ");
-        CalledCli called = called();
-        assertThat(called.run(words)).as(called.err.toString()).isEqualTo(0);
+        String example = command.getCommandSpec().usageMessage().footer()[0];
+        assertThat(first).isEqualTo("Example: " + example).startsWith("Example: hornbook ");
+        Path home = Files.createTempDirectory(folder, "home");
+        copy(folder.resolve("template"), home);
+        CalledCli called = called(home);
+        assertThat(called.run(words(example.replaceFirst("hornbook ", ""))))
+                .as(example + "\n" + called.err)
+                .isEqualTo(ExitCode.DONE);
     }
 
-    private CalledCli called() {
-        return new CalledCli(Map.of("DISPLAY", ":1"), "Linux", home);
+    /** As a shell splits a line: quotation marks hold words together. */
+    private static String[] words(String line) {
+        return WORD.matcher(line)
+                .results()
+                .map(word -> word.group(1) != null ? word.group(1) : word.group(2))
+                .toArray(String[]::new);
+    }
+
+    private static void copy(Path from, Path to) throws IOException {
+        try (Stream<Path> all = Files.walk(from)) {
+            for (Path path : (Iterable<Path>) all::iterator) {
+                Path target = to.resolve(from.relativize(path).toString());
+                if (Files.isDirectory(path)) {
+                    Files.createDirectories(target);
+                } else {
+                    Files.copy(path, target);
+                }
+            }
+        }
+    }
+
+    private static CalledCli called(Path home) {
+        return new CalledCli(
+                Map.of("DISPLAY", ":1", "HORNBOOK_SHOP", home.resolve("shop").toString()), "Linux", home);
     }
 
     private static Stream<CommandLine> commands(CommandLine line) {
-        return Stream.concat(
-                Stream.of(line), line.getSubcommands().values().stream().flatMap(HelpPageTest::commands));
+        List<CommandLine> below = List.copyOf(line.getSubcommands().values());
+        return Stream.concat(Stream.of(line), below.stream().flatMap(HelpPageTest::commands));
     }
 }

@@ -71,10 +71,7 @@ class DemoShopTest {
 
     /** Right answers: the demo's own stories of discs in the wrong drawer, the spanner that turns two things. */
     @ParameterizedTest
-    @CsvSource({
-        "corvane disc 19, lot-0262, d-card-r5c5",
-        "two-pin spanner, tool-pin-spanner, d-card-r3c6"
-    })
+    @CsvSource({"corvane disc 19, lot-0262, d-card-r5c5", "two-pin spanner, tool-pin-spanner, d-card-r3c6"})
     void theRightThingStandsOnTopWithItsDrawer(String typed, String id, String drawer) {
         Hit top = demo.search().find(Question.of(typed)).hits().getFirst();
         assertThat(top.id()).isEqualTo(id);
