@@ -14,7 +14,8 @@ record LengthReader(NamedSizes named) {
     private static final Pattern BOTH_UNITS = Pattern.compile("([^()]+?) ?\\(([^()]+)\\)");
     private static final Pattern PLUS_MINUS = Pattern.compile("(.+?) ?(?:±|\\+ ?/ ?-|\\+-) ?(.+)");
     private static final Pattern RANGE = Pattern.compile("(.+?) ?(?:\\.\\.|…| to |–|—) ?(.+)");
-    private static final Pattern DASH_RANGE = Pattern.compile("(.+?) ?- ?([\\d.,].*)");
+    /** Only with a unit: 3-48 is a thread. */
+    private static final Pattern DASH_RANGE = Pattern.compile("(.+?) ?- ?([\\d.,].*[a-zA-Z\"].*)");
     /** Two figures for one length, each rounded as we show them, differ by no more. */
     private static final Length SHOWN_ROUNDING = new Length(1_900);
 

@@ -102,6 +102,8 @@ class LengthReadingTest {
             1,234.5 mm    | is no size
             mm            | is no size
             no 47         | is no size
+            3-48 | is no size
+            3-48 UNC | is no size
             """)
     void refusesInOneLineThatQuotesTheText(String text, String why) {
         String reason = READER.length(text, LengthUnit.MILLIMETRE).refusal().orElseThrow();
