@@ -1,6 +1,7 @@
 package hornbook.shared.shop;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A kind of record: its name, the file it is exchanged in, and its columns, which are the record's components.
@@ -42,10 +43,16 @@ public record Kind<T extends ShopRecord>(
             more("timer", Timer.class, "timers.csv", "timer-"),
             more("whereabouts", Whereabouts.class, "whereabouts.csv", "at-"),
             more("map-row", MapRow.class, "horn_maps.csv", "map-"),
-            more("taken-down", TakenDown.class, "taken_down.csv", "down-"));
+            more("taken-down", TakenDown.class, "taken_down.csv", "down-"),
+            more("photo", Photo.class, "photos.csv", "ph-"));
+
+    /** Customers: kept, and exchanged only where that is asked for. */
+    public static final Kind<Contact> CONTACT =
+            new Kind<>("contact", Contact.class, "contacts.csv", "", List.of("owner"), false, Columns.of(Contact.class));
 
     /** Every kind the books keep. */
-    public static final List<Kind<? extends ShopRecord>> KEPT = ALL;
+    public static final List<Kind<? extends ShopRecord>> KEPT =
+            Stream.concat(ALL.stream(), Stream.of(CONTACT)).toList();
 
     private static <T extends ShopRecord> Kind<T> of(
             String name, Class<T> type, String file, String prefix, String... key) {

@@ -4,6 +4,7 @@ package hornbook.shared.shop;
 public sealed interface ShopRecord
         permits Cabinet,
                 Consent,
+                Contact,
                 Drawer,
                 Finding,
                 Horn,
@@ -14,6 +15,7 @@ public sealed interface ShopRecord
                 OpenOrder,
                 PadUsed,
                 PartUsed,
+                Photo,
                 Place,
                 RunningClock,
                 ShopTool,

@@ -172,7 +172,7 @@ public final class Books implements AutoCloseable {
 
     /** Lots whose kept count differs from the sum of their ledger lines; always empty unless the file was harmed. */
     public List<String> wrongBalances() {
-        return readers.read(query -> query.rows("select lot from balance_wrong", r -> r.getString(1)));
+        return readers.read(query -> query.rows(Balances.WRONG, r -> r.getString(1)));
     }
 
     private Writer writer() {

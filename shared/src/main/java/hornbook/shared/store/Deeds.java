@@ -22,6 +22,11 @@ final class Deeds {
         return row.wasNull() ? null : number;
     }
 
+    /** The sum of a deed's row. */
+    static long sum(Sums sums, Deed deed) {
+        return sums.of(deed.number(), deed.title(), deed.day(), deed.undoOf(), deed.undoneBy());
+    }
+
     static Optional<Deed> find(Query query, long number) {
         return query.first(COLUMNS + "where number = ?", Deeds::read, number);
     }

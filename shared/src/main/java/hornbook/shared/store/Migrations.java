@@ -11,7 +11,7 @@ import java.sql.Statement;
 
 /** Brings a shop's file from the shape it has to the shape this version knows: numbered steps, a transaction each. */
 final class Migrations {
-    static final int SHAPE = 1;
+    static final int SHAPE = 2;
 
     /** Marks the file as a shop's, so that another program's database is not taken for one. */
     private static final int APPLICATION = 0x48524e42;
@@ -50,9 +50,16 @@ final class Migrations {
     }
 
     private static void step(Query query, int step) throws SQLException {
+        SecondStep second = new SecondStep(query);
+        if (step == 2) {
+            second.addColumns();
+        }
         try (Statement statement = query.connection().createStatement()) {
             // The driver runs a script of several statements, triggers included, as one update.
             statement.executeUpdate(script(step));
+        }
+        if (step == 2) {
+            second.fill();
         }
         query.run("pragma application_id = " + APPLICATION);
         query.run("pragma user_version = " + step);

@@ -25,6 +25,7 @@ final class Opening {
     }
 
     Books open(@Nullable LocalDate today) {
+        Swap.finishIfUnderWay(folder);
         refuseWhatIsNoShop();
         if (access == Access.READ) {
             return toRead(today);
@@ -81,6 +82,7 @@ final class Opening {
     private Books toWrite(WriterLock lock, @Nullable LocalDate today) {
         Query query = null;
         try {
+            Swap.sweep(folder);
             query = new Query(Database.toWrite(file));
             int shape = Migrations.shape(query, file);
             if (shape > 0 && shape < Migrations.SHAPE) {
@@ -92,6 +94,9 @@ final class Opening {
         } catch (SQLException e) {
             close(query, lock);
             throw Database.damaged(file, e);
+        } catch (IOException e) {
+            close(query, lock);
+            throw new ShopUnavailable(folder + " cannot be read: check its permissions", e);
         } catch (RuntimeException | Error e) {
             close(query, lock);
             throw e;

@@ -40,11 +40,12 @@ record Table<T extends ShopRecord>(
         String live = "select " + read + " from " + table + " where retired = 0";
         List<String> names =
                 new ArrayList<>(columns.stream().map(c -> quoted(kind, c)).toList());
-        String stored = "select " + String.join(", ", names) + ", retired from " + table + " where id = ?";
+        String stored = "select " + String.join(", ", names) + ", retired, sum from " + table + " where id = ?";
         if (!names.contains("\"id\"")) {
             names.add("\"id\"");
         }
         names.add("retired");
+        names.add("sum");
         return new Table<>(kind, live + order, live + " and id = ?" + order, stored, put(kind, table, names), names);
     }
 
@@ -63,23 +64,46 @@ record Table<T extends ShopRecord>(
     }
 
     /** Fills the marks of {@link #put()} from the cells of a record. */
-    void bind(PreparedStatement statement, String id, List<String> cells, boolean retired) throws SQLException {
+    void bind(PreparedStatement statement, String id, List<String> cells, boolean retired, long sum)
+            throws SQLException {
         int mark = 1;
         for (Column column : columns()) {
             bind(statement, mark++, column, cells.get(mark - 2));
         }
-        if (mark < names.size()) {
+        if (mark < names.size() - 1) {
             statement.setString(mark++, id);
         }
-        statement.setInt(mark, retired ? 1 : 0);
+        statement.setInt(mark++, retired ? 1 : 0);
+        statement.setLong(mark, sum);
+    }
+
+    /** The cells as the table keeps them: a lot's number is the ledger's and not its own. */
+    List<String> kept(List<String> cells) {
+        if (kind.type() != Lot.class) {
+            return cells;
+        }
+        List<String> kept = new ArrayList<>(cells);
+        int count = kind.columns().names().indexOf("count");
+        kept.set(count, rough(cells.get(count)) ? cells.get(count) : "");
+        return kept;
+    }
+
+    /** A row's cells and whether it is retired as one text, which {@link Sums#row} sums. */
+    String joined() {
+        return columns().stream()
+                        .map(c -> "coalesce(" + quoted(kind, c) + ", '') || char(31) || ")
+                        .collect(Collectors.joining())
+                + "retired";
+    }
+
+    private static boolean rough(String cell) {
+        return Count.read(cell).filter(Count.Rough.class::isInstance).isPresent();
     }
 
     private void bind(PreparedStatement statement, int mark, Column column, String cell) throws SQLException {
         if (counts(kind, column)) {
             // A number is the ledger's to say; only words are kept with the lot.
-            boolean rough =
-                    Count.read(cell).filter(Count.Rough.class::isInstance).isPresent();
-            statement.setString(mark, rough ? cell : null);
+            statement.setString(mark, rough(cell) ? cell : null);
         } else if (cell.isEmpty() && column.optional()) {
             statement.setNull(mark, Types.NULL);
         } else if (column.whole()) {

@@ -6,7 +6,6 @@ import hornbook.shared.shop.Movement;
 import hornbook.shared.shop.MovementKind;
 import hornbook.shared.shop.ShopRecord;
 import hornbook.shared.store.References.Reference;
-import hornbook.shared.store.Writing.Stored;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -107,8 +106,8 @@ final class Undo {
         if (now == null) {
             throw new IllegalStateException("feed names " + line + ", which is not stored");
         }
-        Stored back = line.before() == null ? new Stored(now.cells(), true) : Stored.of(line.before());
-        writing.replace(table, line.id(), now, back);
+        Stored back = line.before() == null ? new Stored(now.cells(), true, 0) : Stored.of(line.before());
+        writing.replace(table, line.id(), now, back.cells(), back.retired());
     }
 
     private void opposite(Writing writing, String id) {

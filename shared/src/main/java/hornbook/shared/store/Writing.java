@@ -9,22 +9,23 @@ import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import tools.jackson.databind.json.JsonMapper;
 
 /**
  * One deed under way: what is put, retired or moved here is saved whole, or not at all. Every change leaves a line in
  * the feed with the row as it was. A {@link BadInput} leaves the deed as it was before the call; it may go on.
  */
 public final class Writing {
-    private static final JsonMapper JSON = new JsonMapper();
-
     private final Query query;
     private final long deed;
     private final EntryFiles files;
     private final Loose loose;
+    private final Numbers numbers;
+    private final Sums sums = new Sums();
     private final List<Change> changes = new ArrayList<>();
+    private @Nullable Chain chain;
     private long seq;
     private boolean ended;
     private boolean entries;
@@ -34,6 +35,7 @@ public final class Writing {
         this.deed = deed;
         this.files = files;
         this.loose = new Loose(query, references);
+        this.numbers = new Numbers(query);
         this.seq = query.number("select coalesce(max(seq), 0) from feed");
     }
 
@@ -42,23 +44,35 @@ public final class Writing {
     }
 
     void begin(String title, LocalDate day, @Nullable Long undoOf) {
+        byte[] before = query.first("select chain from deed where number = ?", r -> r.getBytes(1), deed - 1)
+                .orElse(null);
+        chain = new Chain(before, deed, title, day.toString(), undoOf);
         change(
                 "deed",
-                "insert into deed (number, title, day, undo_of) values (?, ?, ?, ?)",
+                "insert into deed (number, title, day, undo_of, sum) values (?, ?, ?, ?, ?)",
                 deed,
                 title,
                 day.toString(),
-                undoOf);
+                undoOf,
+                Deeds.sum(sums, new Deed(deed, title, day, undoOf, null)));
     }
 
     /** Nothing may be written after this. */
-    void end() {
+    void end() throws SQLException {
         loose.refuse();
+        numbers.keep(sums);
+        query.change("update deed set chain = ? where number = ?", chain().link(), deed);
         ended = true;
     }
 
+    private Chain chain() {
+        return Objects.requireNonNull(chain, "a deed that was not begun");
+    }
+
     void mark(long undone, @Nullable Long by) {
-        change("deed", "update deed set undone_by = ? where number = ?", by, undone);
+        Deed was = Deeds.find(query, undone).orElseThrow();
+        Deed now = new Deed(undone, was.title(), was.day(), was.undoOf(), by);
+        change("deed", "update deed set undone_by = ?, sum = ? where number = ?", by, Deeds.sum(sums, now), undone);
     }
 
     /** The record of that id, as this deed has left it. */
@@ -82,7 +96,7 @@ public final class Writing {
         @SuppressWarnings("unchecked")
         Table<T> table = Table.of((Class<T>) record.getClass());
         Stored before = record instanceof Movement ? null : stored(table, record.id());
-        replace(table, record.id(), before, new Stored(table.kind().columns().cells(record), false));
+        replace(table, record.id(), before, table.kind().columns().cells(record), false);
     }
 
     /** Takes a record out of use; it stays in the books and undo brings it back. */
@@ -99,7 +113,7 @@ public final class Writing {
         if (table.kind().type() == Movement.class) {
             throw new BadInput("movement " + id + ": the ledger is only added to; put a correction");
         }
-        replace(table, id, before, new Stored(before.cells(), true));
+        replace(table, id, before, before.cells(), true);
     }
 
     /** Brings a retired record back as it was. */
@@ -112,7 +126,7 @@ public final class Writing {
         if (before == null || !before.retired()) {
             throw new BadInput(table.kind().name() + " " + id + " is not retired: nothing to bring back");
         }
-        replace(table, id, before, new Stored(before.cells(), false));
+        replace(table, id, before, before.cells(), false);
     }
 
     /**
@@ -124,14 +138,21 @@ public final class Writing {
         if (name.equals("as_of") && !json.equals("null") && View.day(json).isEmpty()) {
             throw new BadInput("setting as_of: “" + json + "” is not a day as \"2026-09-30\"");
         }
-        String before = query.first("select value from setting where name = ?", r -> r.getString(1), name)
+        record Was(String value, long sum) {}
+        Was was = query.first(
+                        "select value, sum from setting where name = ?",
+                        r -> new Was(r.getString(1), r.getLong(2)),
+                        name)
                 .orElse(null);
+        long after = sums.of(name, json);
         change(
                 "setting " + name,
-                "insert into setting (name, value) values (?, ?) on conflict (name) do update set value = excluded.value",
+                "insert into setting (name, value, sum) values (?, ?, ?) "
+                        + "on conflict (name) do update set value = excluded.value, sum = excluded.sum",
                 name,
-                json);
-        note("setting", name, before);
+                json,
+                after);
+        note("setting", name, was == null ? null : was.value, was == null ? 0 : was.sum, after);
     }
 
     /**
@@ -141,43 +162,44 @@ public final class Writing {
      * @param content null takes the file away
      */
     public void entry(String path, @Nullable String content) {
-        entries = true;
         List<Optional<String>> pending = query.rows(
                 "select content from entry_pending where path = ?", r -> Optional.ofNullable(r.getString(1)), path);
-        String before =
-                pending.isEmpty() ? files.read(path) : pending.getFirst().orElse(null);
+        entry(path, content, pending.isEmpty() ? files.read(path) : pending.getFirst().orElse(null));
+    }
+
+    /** Takes an entry file that was changed by hand as it is; undo brings back what the books had. */
+    void adopt(String path) {
+        String kept = query.first(
+                        "select content from entry where path = ?", r -> Optional.ofNullable(r.getString(1)), path)
+                .flatMap(content -> content)
+                .orElse(null);
+        entry(path, files.read(path), kept);
+    }
+
+    private void entry(String path, @Nullable String content, @Nullable String before) {
+        entries = true;
+        long was = query.first("select sum from entry where path = ?", r -> r.getLong(1), path)
+                .orElse(0L);
+        long after = sums.of(path, content);
         change(
                 "entry " + path,
                 "insert into entry_pending (path, content) values (?, ?) "
                         + "on conflict (path) do update set content = excluded.content",
                 path,
                 content);
-        note("entry", path, before);
+        change(
+                "entry " + path,
+                "insert into entry (path, content, sum) values (?, ?, ?) "
+                        + "on conflict (path) do update set content = excluded.content, sum = excluded.sum",
+                path,
+                content,
+                after);
+        note("entry", path, before, was, after);
     }
 
     /** A number never given before, as an id of that kind: {@code lot-0962}. */
     public String nextId(Class<? extends ShopRecord> type) {
-        Kind<? extends ShopRecord> kind = Kind.of(type);
-        String prefix = kind.idPrefix();
-        String digits =
-                "select id from " + Table.of(type).name() + " where id glob ? order by length(id) desc, id desc";
-        List<String> highest = query.rows(digits + " limit 1", r -> r.getString(1), prefix + "[0-9]*");
-        int width = highest.isEmpty() ? 4 : highest.getFirst().length() - prefix.length();
-        long used = highest.stream()
-                .map(id -> id.substring(prefix.length()).replaceAll("\\D", ""))
-                .mapToLong(Long::parseLong)
-                .findFirst()
-                .orElse(0);
-        long given = query.rows("select last from number_given where kind = ?", r -> r.getLong(1), kind.name()).stream()
-                .findFirst()
-                .orElse(0L);
-        long next = Math.max(used, given) + 1;
-        change(
-                "number",
-                "insert into number_given (kind, last) values (?, ?) on conflict (kind) do update set last = excluded.last",
-                kind.name(),
-                next);
-        return prefix + String.format("%0" + width + "d", next);
+        return numbers.next(Kind.of(type));
     }
 
     List<Change> changes() {
@@ -188,50 +210,48 @@ public final class Writing {
         return entries;
     }
 
-    /** A stored row: its cells, and whether it is retired. */
-    record Stored(List<String> cells, boolean retired) {
-        String json() {
-            List<String> all = new ArrayList<>(cells);
-            all.add(retired ? "1" : "0");
-            return JSON.writeValueAsString(all);
-        }
-
-        static Stored of(String json) {
-            List<String> all = List.of(JSON.readValue(json, String[].class));
-            return new Stored(all.subList(0, all.size() - 1), all.getLast().equals("1"));
-        }
-    }
-
     <T extends ShopRecord> @Nullable Stored stored(Table<T> table, String id) {
         int last = table.kind().columns().list().size() + 1;
-        return query.first(table.selectStored(), r -> new Stored(table.cells(r), r.getInt(last) == 1), id)
+        return query.first(
+                        table.selectStored(),
+                        r -> new Stored(table.cells(r), r.getInt(last) == 1, r.getLong(last + 1)),
+                        id)
                 .orElse(null);
     }
 
-    <T extends ShopRecord> void replace(Table<T> table, String id, @Nullable Stored before, Stored after) {
-        String what = table.kind().name() + " " + id;
+    <T extends ShopRecord> void replace(
+            Table<T> table, String id, @Nullable Stored before, List<String> cells, boolean retired) {
+        Kind<T> kind = table.kind();
+        List<String> kept = table.kept(cells);
+        long sum = sums.row(kept, retired);
         try {
             refuseLate();
             PreparedStatement statement = query.prepare(table.put());
-            table.bind(statement, id, after.cells(), after.retired());
+            table.bind(statement, id, kept, retired, sum);
             statement.executeUpdate();
         } catch (SQLException e) {
-            throw turnedAway(what, e);
+            throw turnedAway(kind.name() + " " + id, e);
         }
-        note(table.kind().name(), id, before == null ? null : before.json());
-        loose.stored(table, id, after.cells(), after.retired());
+        note(kind.name(), id, before == null ? null : before.json(), before == null ? 0 : before.sum(), sum);
+        if (before == null) {
+            numbers.given(kind, id);
+        }
+        loose.stored(table, id, kept, retired);
     }
 
-    private void note(String kind, String id, @Nullable String before) {
+    private void note(String kind, String id, @Nullable String before, long was, long after) {
         change(
                 kind + " " + id,
-                "insert into feed (seq, deed, kind, id, before) values (?, ?, ?, ?, ?)",
+                "insert into feed (seq, deed, kind, id, before, was, \"after\") values (?, ?, ?, ?, ?, ?, ?)",
                 seq + 1,
                 deed,
                 kind,
                 id,
-                before);
+                before,
+                was,
+                after);
         changes.add(new Change(++seq, deed, kind, id));
+        chain().add(seq, kind, id, before, was, after);
     }
 
     private void change(String what, String sql, @Nullable Object... values) {
