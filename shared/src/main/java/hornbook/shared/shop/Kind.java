@@ -47,8 +47,8 @@ public record Kind<T extends ShopRecord>(
             more("photo", Photo.class, "photos.csv", "ph-"));
 
     /** Customers: kept, and exchanged only where that is asked for. */
-    public static final Kind<Contact> CONTACT =
-            new Kind<>("contact", Contact.class, "contacts.csv", "", List.of("owner"), false, Columns.of(Contact.class));
+    public static final Kind<Contact> CONTACT = new Kind<>(
+            "contact", Contact.class, "contacts.csv", "", List.of("owner"), false, Columns.of(Contact.class));
 
     /** Every kind the books keep. */
     public static final List<Kind<? extends ShopRecord>> KEPT =

@@ -17,4 +17,5 @@ public record Photo(
         @Nullable String horn,
         @Nullable LocalDate taken,
         LocalDate added,
-        String word) implements ShopRecord {}
+        String word)
+        implements ShopRecord {}

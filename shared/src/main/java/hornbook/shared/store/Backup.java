@@ -57,9 +57,7 @@ public final class Backup {
         try (Query query = new Query(Database.toRead(folder.resolve(Opening.FILE)))) {
             query.run("begin");
             query.number("select count(*) from deed");
-            int code = ((SQLiteConnection) query.connection())
-                    .getDatabase()
-                    .backup("main", to.toString(), null);
+            int code = ((SQLiteConnection) query.connection()).getDatabase().backup("main", to.toString(), null);
             if (code != 0) {
                 throw new SQLException("backup ended with " + code);
             }

@@ -104,8 +104,10 @@ final class BackupReader {
         if (!told.contains(Opening.FILE)) {
             throw new Unfit("holds no books");
         }
-        var stranger =
-                file.stream().map(ZipEntry::getName).filter(n -> !told.contains(n)).findFirst();
+        var stranger = file.stream()
+                .map(ZipEntry::getName)
+                .filter(n -> !told.contains(n))
+                .findFirst();
         if (stranger.isPresent() || file.size() != told.size()) {
             throw new Unfit("holds a file that its manifest does not name: " + stranger.orElse("one of them twice"));
         }

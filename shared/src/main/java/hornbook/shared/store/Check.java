@@ -72,7 +72,9 @@ public final class Check {
             query.run("begin");
             if (Migrations.shape(query, file) < Migrations.SHAPE) {
                 return List.of(new Problem(
-                        "was written by an older Hornbook", file.toString(), "open it once to write, then check again"));
+                        "was written by an older Hornbook",
+                        file.toString(),
+                        "open it once to write, then check again"));
             }
             List<Problem> found = questions.apply(query);
             query.run("rollback");

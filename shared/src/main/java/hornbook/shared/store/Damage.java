@@ -16,7 +16,9 @@ final class Damage {
     static Problem offer(Path folder) {
         return Backup.lastGood(folder)
                 .map(good -> new Problem(
-                        "is the last good backup", good.toString(), "“hornbook restore " + good + "” puts it in place and"
+                        "is the last good backup",
+                        good.toString(),
+                        "“hornbook restore " + good + "” puts it in place and"
                                 + " keeps the shop as it is now beside it"))
                 .orElse(new Problem(
                         "holds no good backup",

@@ -21,8 +21,7 @@ final class EntryCheck {
     EntryCheck(Query query, Path folder) {
         this.files = new EntryFiles(folder.resolve(Opening.ENTRIES));
         query.each(
-                "select path, content from entry",
-                r -> kept.put(r.getString(1), Optional.ofNullable(r.getString(2))));
+                "select path, content from entry", r -> kept.put(r.getString(1), Optional.ofNullable(r.getString(2))));
         // Promised by a deed and put in place at the next opening: not yet on the disk, and nobody's fault.
         query.each("select path from entry_pending", r -> kept.remove(r.getString(1)));
     }

@@ -51,11 +51,13 @@ final class Numbers {
     }
 
     private Last last(Kind<?> kind) {
-        return last.computeIfAbsent(kind.name(), name -> query.first(
-                        "select last, width from number_given where kind = ?",
-                        r -> new Last(r.getLong(1), r.getInt(2), false),
-                        name)
-                .orElse(new Last(0, WIDTH, false)));
+        return last.computeIfAbsent(
+                kind.name(),
+                name -> query.first(
+                                "select last, width from number_given where kind = ?",
+                                r -> new Last(r.getLong(1), r.getInt(2), false),
+                                name)
+                        .orElse(new Last(0, WIDTH, false)));
     }
 
     void keep(Sums sums) throws SQLException {

@@ -53,8 +53,8 @@ final class SecondStep {
     }
 
     private void settings(Map<String, Long> now) throws SQLException {
-        for (String[] row : query.rows(
-                "select name, value from setting", r -> new String[] {r.getString(1), r.getString(2)})) {
+        for (String[] row :
+                query.rows("select name, value from setting", r -> new String[] {r.getString(1), r.getString(2)})) {
             long sum = sums.of(row[0], row[1]);
             query.change("update setting set sum = ? where name = ?", sum, row[0]);
             now.put(key("setting", row[0]), sum);
@@ -79,7 +79,8 @@ final class SecondStep {
     private void chain() throws SQLException {
         byte[] link = null;
         for (Deed deed : query.rows(Deeds.COLUMNS + "order by number", Deeds::read)) {
-            Chain chain = new Chain(link, deed.number(), deed.title(), deed.day().toString(), deed.undoOf());
+            Chain chain =
+                    new Chain(link, deed.number(), deed.title(), deed.day().toString(), deed.undoOf());
             query.each(
                     FEED_LINE + "where deed = ? order by seq",
                     r -> chain.add(r.getBytes(1), r.getLong(2), r.getLong(3)),
@@ -94,8 +95,7 @@ final class SecondStep {
             + "coalesce(before, ''), was, \"after\" from feed ";
 
     private void keep(Deed deed, byte @Nullable [] link) throws SQLException {
-        query.change(
-                "update deed set chain = ?, sum = ? where number = ?", link, Deeds.sum(sums, deed), deed.number());
+        query.change("update deed set chain = ?, sum = ? where number = ?", link, Deeds.sum(sums, deed), deed.number());
     }
 
     private static String key(String kind, String id) {

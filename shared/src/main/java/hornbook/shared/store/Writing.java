@@ -164,7 +164,10 @@ public final class Writing {
     public void entry(String path, @Nullable String content) {
         List<Optional<String>> pending = query.rows(
                 "select content from entry_pending where path = ?", r -> Optional.ofNullable(r.getString(1)), path);
-        entry(path, content, pending.isEmpty() ? files.read(path) : pending.getFirst().orElse(null));
+        entry(
+                path,
+                content,
+                pending.isEmpty() ? files.read(path) : pending.getFirst().orElse(null));
     }
 
     /** Takes an entry file that was changed by hand as it is; undo brings back what the books had. */

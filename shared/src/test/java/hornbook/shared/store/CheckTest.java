@@ -164,8 +164,10 @@ class CheckTest {
         assertThatThrownBy(() -> Books.open(old, Access.READ)).hasMessageContaining("older Hornbook");
         try (Books books = Books.open(old, Access.WRITE)) {
             assertThat(new Check(old).run().problems()).isEmpty();
-            books.write("number", w -> assertThat(w.nextId(hornbook.shared.shop.Cabinet.class))
-                    .isEqualTo("c-0008"));
+            books.write(
+                    "number",
+                    w -> assertThat(w.nextId(hornbook.shared.shop.Cabinet.class))
+                            .isEqualTo("c-0008"));
             books.undo(1);
         }
         assertThat(new Check(old).run().problems()).isEmpty();
