@@ -57,7 +57,7 @@ public final class Stock {
                 drawer.labelState().name().toLowerCase(Locale.ROOT),
                 drawer.lastLookedThrough(),
                 drawer.note(),
-                heed(drawer),
+                heed(drawer, books.today()),
                 lots,
                 tools);
     }
@@ -92,7 +92,7 @@ public final class Stock {
         return cabinet + ", row " + drawer.row() + ", column " + drawer.column();
     }
 
-    private @Nullable String heed(Drawer drawer) {
+    static @Nullable String heed(Drawer drawer, LocalDate today) {
         if (drawer.labelState() == LabelState.DRIFTED) {
             return "the label does not say what is in it: put it right";
         }
@@ -100,7 +100,7 @@ public final class Stock {
             return "has no label: write one";
         }
         LocalDate seen = drawer.lastLookedThrough();
-        boolean unsure = seen == null || seen.plusYears(UNSURE_AFTER_YEARS).isBefore(books.today());
+        boolean unsure = seen == null || seen.plusYears(UNSURE_AFTER_YEARS).isBefore(today);
         return unsure ? "not looked through for " + UNSURE_AFTER_YEARS + " years: look before you trust it" : null;
     }
 

@@ -1,0 +1,26 @@
+package hornbook.shared.stock;
+
+import hornbook.shared.shop.LabelState;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A drawer as it shows from outside, with what one should know before pulling it.
+ *
+ * @param row from 1, at the top
+ * @param column from 1, at the left
+ * @param label as written; empty where it has none
+ * @param contents as found when it was last looked through
+ * @param lots how many lots lie in it
+ * @param empty whether there is nothing in it by the books: no tool, and no lot with a piece left
+ * @param heed what is wrong with it, in a sentence
+ */
+public record DrawerFront(
+        String id,
+        int row,
+        int column,
+        String label,
+        String contents,
+        LabelState labelState,
+        int lots,
+        boolean empty,
+        @Nullable String heed) {}

@@ -1,0 +1,78 @@
+package hornbook.shared.stock;
+
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.mapping;
+import static java.util.stream.Collectors.toList;
+import static java.util.stream.Collectors.toSet;
+
+import hornbook.shared.shop.Cabinet;
+import hornbook.shared.shop.Drawer;
+import hornbook.shared.shop.Lot;
+import hornbook.shared.shop.ShopTool;
+import hornbook.shared.store.Books;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+
+/** Answers what the cabinets look like. */
+public final class Furniture {
+    private final Books books;
+
+    public Furniture(Books books) {
+        this.books = books;
+    }
+
+    /** Every cabinet with its drawers, in the order in which they were entered. */
+    public List<CabinetPlan> plans() {
+        Map<String, List<Lot>> lots = books.all(Lot.class).stream()
+                .filter(lot -> lot.drawer() != null)
+                .collect(groupingBy(Lot::lies));
+        Set<String> withTools = books.all(ShopTool.class).stream()
+                .map(ShopTool::drawer)
+                .filter(Objects::nonNull)
+                .collect(toSet());
+        LocalDate today = books.today();
+        Map<String, List<DrawerFront>> fronts = books.all(Drawer.class).stream()
+                .sorted(Comparator.comparingInt(Drawer::row).thenComparingInt(Drawer::column))
+                .collect(groupingBy(
+                        Drawer::cabinet,
+                        mapping(
+                                drawer -> front(
+                                        drawer,
+                                        lots.getOrDefault(drawer.id(), List.of()),
+                                        withTools.contains(drawer.id()),
+                                        today),
+                                toList())));
+        return books.all(Cabinet.class).stream()
+                .map(cabinet -> plan(cabinet, fronts.getOrDefault(cabinet.id(), List.of())))
+                .toList();
+    }
+
+    private static DrawerFront front(Drawer drawer, List<Lot> lots, boolean tools, LocalDate today) {
+        boolean empty = !tools && lots.stream().allMatch(lot -> lot.count().none());
+        return new DrawerFront(
+                drawer.id(),
+                drawer.row(),
+                drawer.column(),
+                drawer.labelAsWritten(),
+                drawer.contentsAsFound(),
+                drawer.labelState(),
+                lots.size(),
+                empty,
+                Stock.heed(drawer, today));
+    }
+
+    private static CabinetPlan plan(Cabinet cabinet, List<DrawerFront> drawers) {
+        return new CabinetPlan(
+                cabinet.id(),
+                cabinet.name(),
+                cabinet.where(),
+                cabinet.notes(),
+                cabinet.rows(),
+                cabinet.columns(),
+                drawers);
+    }
+}
