@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param label as written; empty where it has none
  * @param contents as found when it was last looked through
  * @param lots how many lots lie in it
- * @param empty whether there is nothing in it by the books: no tool, and no lot with a piece left
+ * @param empty whether there is nothing in it: no tool, and every lot used up, or none entered and found empty
  * @param heed what is wrong with it, in a sentence
  */
 public record DrawerFront(

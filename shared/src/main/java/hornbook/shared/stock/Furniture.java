@@ -52,7 +52,7 @@ public final class Furniture {
     }
 
     private static DrawerFront front(Drawer drawer, List<Lot> lots, boolean tools, LocalDate today) {
-        boolean empty = !tools && lots.stream().allMatch(lot -> lot.count().none());
+        boolean empty = !tools && (lots.isEmpty() ? foundEmpty(drawer) : allUsedUp(lots));
         return new DrawerFront(
                 drawer.id(),
                 drawer.row(),
@@ -63,6 +63,16 @@ public final class Furniture {
                 lots.size(),
                 empty,
                 Stock.heed(drawer, today));
+    }
+
+    /** What is not worth a lot, as string or reeds, stands only in the words. */
+    private static boolean foundEmpty(Drawer drawer) {
+        String contents = drawer.contentsAsFound().strip();
+        return contents.isEmpty() || contents.equalsIgnoreCase("empty");
+    }
+
+    private static boolean allUsedUp(List<Lot> lots) {
+        return lots.stream().allMatch(lot -> lot.count().none());
     }
 
     private static CabinetPlan plan(Cabinet cabinet, List<DrawerFront> drawers) {

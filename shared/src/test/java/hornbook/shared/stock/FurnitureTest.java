@@ -61,9 +61,8 @@ class FurnitureTest {
         assertThat(front.heed()).contains("put it right");
     }
 
-    /** Empty is what no card shows a piece or a tool in. */
     @Test
-    void emptyMeansThatNothingIsFoundInside() {
+    void whereSomethingLiesTheDrawerIsNotEmpty() {
         Stock stock = new Stock(books);
         assertThat(plans.stream().flatMap(plan -> plan.drawers().stream()))
                 .isNotEmpty()
@@ -73,6 +72,14 @@ class FurnitureTest {
                             && card.lots().stream().allMatch(lot -> lot.count().equals("0"));
                     assertThat(front.empty()).as(front.id()).isEqualTo(nothing);
                 });
+    }
+
+    @Test
+    void aDrawerWhoseLotsAreUsedUpIsEmpty() {
+        DrawerFront cork = front("c-spool", "d-spool-r4c4");
+        assertThat(cork.label()).isEqualTo("cork 1/16\"");
+        assertThat(cork.lots()).isPositive();
+        assertThat(cork.empty()).isTrue();
     }
 
     private static CabinetPlan plan(String id) {

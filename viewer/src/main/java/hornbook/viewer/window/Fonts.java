@@ -8,8 +8,7 @@ import javafx.scene.text.Font;
 
 /** The type we bring along: Inter to read, DejaVu Sans for the signs Inter lacks (flat, sharp, natural, diameter). */
 final class Fonts {
-    private static final List<String> FILES = List.of(
-            "Inter-Regular.ttf", "Inter-SemiBold.ttf", "Inter-Bold.ttf", "DejaVuSans.ttf", "DejaVuSans-Bold.ttf");
+    private static final List<String> FILES = List.of("Inter-Regular.ttf", "Inter-Bold.ttf", "DejaVuSans.ttf");
     private static final double ANY_SIZE = 12;
 
     private Fonts() {}

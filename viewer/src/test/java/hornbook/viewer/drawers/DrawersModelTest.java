@@ -1,0 +1,96 @@
+package hornbook.viewer.drawers;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hornbook.shared.stock.CabinetPlan;
+import hornbook.shared.stock.DrawerFront;
+import hornbook.shared.stock.Furniture;
+import hornbook.shared.stock.LotLine;
+import hornbook.shared.stock.Stock;
+import hornbook.shared.store.Books;
+import hornbook.viewer.DemoBooks;
+import hornbook.viewer.work.Work;
+import java.nio.file.Path;
+import java.util.Set;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The demonstration shop has ten cabinets with 286 drawers, of which 26 are empty (its own description). */
+class DrawersModelTest {
+    @TempDir
+    static Path folder;
+
+    private static Books books;
+
+    private DrawersModel model;
+
+    @BeforeAll
+    static void open() {
+        books = DemoBooks.open(folder);
+    }
+
+    @AfterAll
+    static void close() {
+        books.close();
+    }
+
+    @BeforeEach
+    void show() {
+        model = new DrawersModel(Work.atOnce(), new Furniture(books), new Stock(books));
+        model.refresh();
+    }
+
+    @Test
+    void theFirstCabinetIsInView() {
+        assertThat(model.view().cabinets()).hasSize(10);
+        assertThat(model.view().cabinet().orElseThrow().name()).isEqualTo("Card catalog");
+    }
+
+    @Test
+    void everyDrawerIsDrawnAndTheEmptyOnesStandOut() {
+        assertThat(model.view().cabinets().stream().flatMap(p -> p.drawers().stream()))
+                .hasSize(286)
+                .filteredOn(DrawerFront::empty)
+                .hasSize(26);
+    }
+
+    @Test
+    void openingADrawerBringsItsCabinetIntoView() {
+        model.open("d-apoth-r4c8");
+        assertThat(model.view().chosen()).isEqualTo("c-apoth");
+        assertThat(model.view().open().lots()).extracting(LotLine::id).contains("lot-0933");
+    }
+
+    @Test
+    void aDrawerThatIsNotThereIsSaid() {
+        model.open("d-none");
+        assertThat(model.view().open()).isNull();
+        assertThat(model.view().trouble()).contains("d-none");
+    }
+
+    @Test
+    void pushingInClosesOnce() {
+        model.open("d-apoth-r4c8");
+        assertThat(model.close()).isTrue();
+        assertThat(model.close()).isFalse();
+        assertThat(model.view().open()).isNull();
+    }
+
+    @Test
+    void litDrawersAreCountedAndTheirCabinetIsShown() {
+        model.light(Set.of("d-apoth-r4c8", "d-apoth-r8c1"));
+        CabinetPlan chest = model.view().cabinet().orElseThrow();
+        assertThat(chest.id()).isEqualTo("c-apoth");
+        assertThat(model.view().litIn(chest)).isEqualTo(2);
+    }
+
+    @Test
+    void lightDoesNotTakeAnOpenDrawerOutOfView() {
+        model.open("d-card-r5c5");
+        model.light(Set.of("d-apoth-r4c8"));
+        assertThat(model.view().chosen()).isEqualTo("c-card");
+    }
+}
