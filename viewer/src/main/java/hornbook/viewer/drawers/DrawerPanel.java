@@ -24,14 +24,14 @@ final class DrawerPanel extends VBox {
         shut.setId("push-in");
         shut.setMinWidth(Region.USE_PREF_SIZE);
         shut.setOnAction(pressed -> close.run());
-        HBox.setHgrow(label, Priority.ALWAYS);
-        label.setMaxWidth(Double.MAX_VALUE);
-        HBox head = new HBox(label, shut);
+        VBox named = new VBox(label, where);
+        HBox.setHgrow(named, Priority.ALWAYS);
+        HBox head = new HBox(named, shut);
         head.getStyleClass().add("panel-head");
         inside.getStyleClass().add("inside");
         scroll.setFitToWidth(true);
         VBox.setVgrow(scroll, Priority.ALWAYS);
-        getChildren().addAll(head, where, scroll);
+        getChildren().addAll(head, scroll);
     }
 
     void show(DrawerCard card) {

@@ -14,8 +14,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Every cabinet of the shop, drawn as it stands. */
 public final class DrawersScreen implements Screen {
-    /** A cabinet with more columns than this is wide: an open drawer then shows below it, not beside it. */
-    private static final int MOST_COLUMNS_BESIDE = 8;
+    /** Where labels would get narrower than this, in pixels, an open drawer shows below the cabinet, not beside it. */
+    private static final double NARROWEST_LABEL = 84;
 
     private final DrawersModel model;
     private final BorderPane root = new BorderPane();
@@ -96,7 +96,7 @@ public final class DrawersScreen implements Screen {
         if (view.open() != null) {
             panel.show(view.open());
         }
-        boolean below = view.cabinet().map(CabinetPlan::columns).orElse(0) > MOST_COLUMNS_BESIDE;
+        boolean below = view.cabinet().map(this::wantsPanelBelow).orElse(false);
         boolean open = view.open() != null;
         shown(about, !open);
         root.setRight(open && !below ? panel : null);
@@ -106,6 +106,10 @@ public final class DrawersScreen implements Screen {
         if (front != null && open) {
             Platform.runLater(front::showPulled);
         }
+    }
+
+    private boolean wantsPanelBelow(CabinetPlan plan) {
+        return root.getWidth() - panel.prefWidth(-1) < plan.columns() * NARROWEST_LABEL;
     }
 
     private static void shown(Node node, boolean yes) {

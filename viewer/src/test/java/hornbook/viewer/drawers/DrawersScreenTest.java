@@ -41,6 +41,8 @@ class DrawersScreenTest {
             HornbookWindow made = new HornbookWindow(
                     new Shell("The Warm Room", List.of(new DrawersScreen(model))), "Hornbook", folder.resolve("look"));
             made.show();
+            made.stage().setWidth(1280);
+            made.stage().setHeight(800);
             return made;
         });
     }

@@ -67,8 +67,12 @@ public final class Fx {
         run(timer::stop);
     }
 
-    /** Keeps a picture of the scene in target/pictures, for a person to look at. */
+    /** Keeps a picture of the scene at 1280 by 800 in target/pictures, for a person to look at. */
     public static Path picture(Scene scene, String name) {
+        run(() -> {
+            scene.getWindow().setWidth(1280);
+            scene.getWindow().setHeight(800);
+        });
         settle();
         WritableImage image = on(() -> scene.snapshot(null));
         int width = (int) image.getWidth();
