@@ -22,7 +22,7 @@ if not exist "%APP%\hornbook.jar" (
   echo hornbook: building ^(the first time takes a minute or two^)... 1>&2
   set "JAVA_HOME=!JDK!"
   pushd "%ROOT%"
-  call mvn -q -B -ntp -DskipTests -Dspotless.check.skip=true package 1>&2 || (
+  call mvn -q -B -ntp -Dmaven.test.skip=true -Dspotless.check.skip=true package 1>&2 || (
     popd
     echo hornbook: the build failed; what Maven said is above 1>&2
     exit /b 4

@@ -6,10 +6,9 @@ import hornbook.shared.stock.CabinetPlan;
 import hornbook.shared.stock.DrawerFront;
 import hornbook.shared.stock.Furniture;
 import hornbook.shared.stock.LotLine;
-import hornbook.shared.stock.Stock;
-import hornbook.shared.store.Books;
-import hornbook.viewer.DemoBooks;
+import hornbook.viewer.demo.DemoShop;
 import hornbook.viewer.work.Work;
+import hornbook.viewer.workshop.Workshop;
 import java.nio.file.Path;
 import java.util.Set;
 import org.junit.jupiter.api.AfterAll;
@@ -23,23 +22,23 @@ class DrawersModelTest {
     @TempDir
     static Path folder;
 
-    private static Books books;
+    private static Workshop shop;
 
     private DrawersModel model;
 
     @BeforeAll
     static void open() {
-        books = DemoBooks.open(folder);
+        shop = DemoShop.in(folder);
     }
 
     @AfterAll
     static void close() {
-        books.close();
+        shop.close();
     }
 
     @BeforeEach
     void show() {
-        model = new DrawersModel(Work.atOnce(), new Furniture(books), new Stock(books));
+        model = new DrawersModel(Work.atOnce(), new Furniture(shop.books()), shop.stock());
         model.refresh();
     }
 

@@ -3,13 +3,12 @@ package hornbook.viewer.drawers;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.shared.stock.Furniture;
-import hornbook.shared.stock.Stock;
-import hornbook.shared.store.Books;
-import hornbook.viewer.DemoBooks;
+import hornbook.viewer.demo.DemoShop;
 import hornbook.viewer.window.Fx;
 import hornbook.viewer.window.HornbookWindow;
 import hornbook.viewer.window.Shell;
 import hornbook.viewer.work.Work;
+import hornbook.viewer.workshop.Workshop;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
@@ -28,16 +27,16 @@ class DrawersScreenTest {
     @TempDir
     static Path folder;
 
-    private static Books books;
+    private static Workshop shop;
     private static DrawersModel model;
     private static HornbookWindow window;
 
     @BeforeAll
     static void open() {
         Fx.start();
-        books = DemoBooks.open(folder.resolve("shop"));
+        shop = DemoShop.in(folder.resolve("shop"));
         window = Fx.on(() -> {
-            model = new DrawersModel(Work.atOnce(), new Furniture(books), new Stock(books));
+            model = new DrawersModel(Work.atOnce(), new Furniture(shop.books()), shop.stock());
             HornbookWindow made = new HornbookWindow(
                     new Shell("The Warm Room", List.of(new DrawersScreen(model))), "Hornbook", folder.resolve("look"));
             made.show();
@@ -50,7 +49,7 @@ class DrawersScreenTest {
     @AfterAll
     static void close() {
         Fx.run(() -> window.stage().hide());
-        books.close();
+        shop.close();
     }
 
     @Test
