@@ -5,10 +5,11 @@ import java.util.Comparator;
 import java.util.Optional;
 
 /** The name that was probably meant: the fewest letters changed, at most a third of them. */
-final class Nearest {
+public final class Nearest {
     private Nearest() {}
 
-    static Optional<String> of(String typed, Collection<String> known) {
+    /** The nearest of the known names, if it is near enough to have been meant. */
+    public static Optional<String> of(String typed, Collection<String> known) {
         return known.stream()
                 .filter(name -> distance(typed, name) <= Math.max(1, typed.length() / 3))
                 .min(Comparator.comparingInt((String name) -> distance(typed, name))

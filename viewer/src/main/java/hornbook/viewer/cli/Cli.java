@@ -23,6 +23,7 @@ public final class Cli {
                 .addSubcommand(StockCommand.line(frame))
                 .addSubcommand(JobCommand.line(frame))
                 .addSubcommand(HornCommand.line(frame))
+                .addSubcommand(new EstimateCommand(frame))
                 .addSubcommand(new UndoCommand(frame))
                 .addSubcommand(new ImportCommand(frame))
                 .addSubcommand(new ExportCommand(frame))

@@ -1,6 +1,7 @@
 package hornbook.viewer.workshop;
 
 import hornbook.catalogue.entry.Catalogue;
+import hornbook.catalogue.estimate.Estimate;
 import hornbook.catalogue.exchange.KnowledgeSheets;
 import hornbook.indexer.index.ShopIndex;
 import hornbook.indexer.search.Search;
@@ -116,6 +117,10 @@ public final class Workshop implements AutoCloseable {
 
     public Export exporting() {
         return new Export(books, new KnowledgeSheets(catalogue()));
+    }
+
+    public Estimate estimate() {
+        return new Estimate(books, catalogue());
     }
 
     private Path entries() {

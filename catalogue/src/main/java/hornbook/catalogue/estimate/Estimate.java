@@ -1,0 +1,151 @@
+package hornbook.catalogue.estimate;
+
+import hornbook.catalogue.entry.Catalogue;
+import hornbook.catalogue.entry.Model;
+import hornbook.catalogue.entry.Nearest;
+import hornbook.catalogue.entry.Task;
+import hornbook.catalogue.estimate.EstimateAnswer.FromJobs;
+import hornbook.catalogue.estimate.EstimateAnswer.Line;
+import hornbook.catalogue.estimate.EstimateQuestion.TaskCount;
+import hornbook.shared.shop.BadInput;
+import hornbook.shared.store.Books;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Estimates minutes: ln(minutes / book) as the sum of a task's, instrument's, make's, model's, person's and job's own
+ * slowness, each shrunk to nothing by how far such effects spread in this shop's clocks.
+ */
+public final class Estimate {
+    private static final int FEW_JOBS = 10;
+
+    private final Catalogue catalogue;
+    private final Book book;
+    private final List<Clocked> clocked;
+    private final History history;
+
+    public Estimate(Books books, Catalogue catalogue) {
+        this(Clocks.of(books), catalogue);
+    }
+
+    Estimate(List<Clocked> clocked, Catalogue catalogue) {
+        this.catalogue = catalogue;
+        this.book = new Book(catalogue.tasks());
+        this.clocked = clocked;
+        this.history = new History(clocked, book);
+    }
+
+    /**
+     * How long the work may take.
+     *
+     * @throws BadInput for a task or model that is not known, or a count below 1
+     */
+    public EstimateAnswer estimate(EstimateQuestion question) {
+        if (question.tasks().isEmpty()) {
+            throw new BadInput("no task was named: name one as --task task-pad-fit:24");
+        }
+        Model model = question.model() == null ? null : model(question.model());
+        String instrument = instrument(question, model);
+        String make = model == null ? null : model.make();
+        String who = question.who() == null ? usual() : question.who();
+        List<Draws.Drawn> drawn = new ArrayList<>();
+        for (TaskCount task : question.tasks()) {
+            drawn.add(drawn(task, instrument, make, model, who));
+        }
+        return answer(question.tasks(), drawn, jobs(instrument, make, model));
+    }
+
+    private Draws.Drawn drawn(
+            TaskCount asked, String instrument, @Nullable String make, @Nullable Model model, @Nullable String who) {
+        Task task = book.task(asked.task());
+        if (asked.count() < 1) {
+            throw new BadInput(asked.count() + " of " + asked.task() + " cannot be done: name one or more");
+        }
+        double minutes = book.minutes(asked.task(), instrument)
+                .orElseThrow(() -> new BadInput(asked.task() + " does not occur on " + instrument + ": leave it out"));
+        int[] places = {
+            history.place(History.TASK, asked.task()),
+            history.place(History.INSTRUMENT, instrument),
+            history.place(History.MAKE, make),
+            history.place(History.MODEL, model == null ? null : model.id()),
+            history.place(History.WHO, who)
+        };
+        return new Draws.Drawn(minutes * asked.count(), task.sigma(), places);
+    }
+
+    private EstimateAnswer answer(List<TaskCount> tasks, List<Draws.Drawn> drawn, FromJobs jobs) {
+        Draws draws = new Draws(drawn, history);
+        List<Line> lines = new ArrayList<>();
+        for (int i = 0; i < tasks.size(); i++) {
+            TaskCount task = tasks.get(i);
+            lines.add(new Line(
+                    task.task(),
+                    book.task(task.task()).title(),
+                    task.count(),
+                    Math.round(draws.taskAt(i, 0.5)),
+                    Math.round(draws.taskAt(i, 0.8)),
+                    draws.share(i)));
+        }
+        return new EstimateAnswer(
+                Math.round(draws.sumAt(0.5)),
+                Math.round(draws.sumAt(0.8)),
+                Math.round(drawn.stream().mapToDouble(Draws.Drawn::book).sum()),
+                jobs,
+                lines.stream()
+                        .max(Comparator.comparingDouble(Line::share))
+                        .orElseThrow()
+                        .task(),
+                lines,
+                remarks(jobs));
+    }
+
+    private static List<String> remarks(FromJobs jobs) {
+        if (jobs.all() == 0) {
+            return List.of("no clocks yet: this is the book's word alone");
+        }
+        return jobs.all() < FEW_JOBS
+                ? List.of("from " + jobs.all() + " jobs only: the book still speaks loudest")
+                : List.of();
+    }
+
+    private FromJobs jobs(String instrument, @Nullable String make, @Nullable Model model) {
+        return new FromJobs(
+                history.jobs(c -> true),
+                history.jobs(c -> c.instrument().equals(instrument)),
+                history.jobs(c -> make != null && make.equals(c.make())),
+                history.jobs(c -> model != null && model.id().equals(c.model())));
+    }
+
+    private Model model(String id) {
+        Model model = catalogue.models().get(id);
+        if (model == null) {
+            throw new BadInput("“" + id + "” is no model that is known: "
+                    + Nearest.of(id, catalogue.models().keySet())
+                            .map(near -> "did you mean " + near + "?")
+                            .orElse("look it up with “hornbook find --kind model”"));
+        }
+        return model;
+    }
+
+    private static String instrument(EstimateQuestion question, @Nullable Model model) {
+        if (question.instrument() != null) {
+            return question.instrument();
+        }
+        if (model != null && !model.instruments().isEmpty()) {
+            return model.instruments().getFirst();
+        }
+        throw new BadInput("the instrument is not known: name it with --instrument alto, or the model with --model");
+    }
+
+    /** Who clocked most: the shop's owner, unless another is named. */
+    private @Nullable String usual() {
+        return clocked.stream().collect(Collectors.groupingBy(Clocked::who, Collectors.counting())).entrySet().stream()
+                .max(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey)
+                .orElse(null);
+    }
+}

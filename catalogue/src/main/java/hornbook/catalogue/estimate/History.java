@@ -1,0 +1,79 @@
+package hornbook.catalogue.estimate;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+
+/** Past clocks with the effects found in them. */
+final class History {
+    static final int TASK = 0;
+    static final int INSTRUMENT = 1;
+    static final int MAKE = 2;
+    static final int MODEL = 3;
+    static final int WHO = 4;
+    static final int JOB = 5;
+
+    /** Where to begin: effects of about a tenth, a job as slow as a make (from memory); a few clocks move it. */
+    private static final double[] START = {0.01, 0.01, 0.02, 0.01, 0.01, 0.01};
+
+    private static final int FEW = 8;
+    private static final int STEPS = 200;
+
+    private final List<Clocked> clocked;
+    private final Levels[] levels = {new Levels(), new Levels(), new Levels(), new Levels(), new Levels(), new Levels()
+    };
+    private final MixedModel model;
+    private final Effects effects;
+
+    History(List<Clocked> all, Book book) {
+        clocked = all;
+        List<Observation> observations = new ArrayList<>();
+        for (Clocked c : all) {
+            OptionalDouble minutes = book.minutes(c.task(), c.instrument());
+            if (minutes.isPresent() && c.count() > 0) {
+                observations.add(observed(c, minutes.getAsDouble(), book));
+            }
+        }
+        int[] sizes = new int[levels.length];
+        for (int k = 0; k < sizes.length; k++) {
+            sizes[k] = levels[k].size();
+        }
+        model = new MixedModel(sizes, observations);
+        effects = observations.size() < FEW ? model.solve(START, 1) : model.fit(START, 1, STEPS);
+    }
+
+    private Observation observed(Clocked c, double book, Book tasks) {
+        int[] at = {
+            levels[TASK].add(c.task()),
+            levels[INSTRUMENT].add(c.instrument()),
+            levels[MAKE].add(c.make()),
+            levels[MODEL].add(c.model()),
+            levels[WHO].add(c.who()),
+            levels[JOB].add(c.job())
+        };
+        double sigma = tasks.task(c.task()).sigma();
+        // A clock that shows 0 ran for less than half a minute.
+        return new Observation(Math.log(Math.max(c.minutes(), 0.5) / (book * c.count())), 1 / (sigma * sigma), at);
+    }
+
+    Effects effects() {
+        return effects;
+    }
+
+    /** Where the effect of a level stands among the effects, -1 where the shop has not met it. */
+    int place(int factor, @Nullable String name) {
+        int level = levels[factor].of(name);
+        return level < 0 ? -1 : model.place(factor, level);
+    }
+
+    /** Jobs with clocks of which something holds. */
+    int jobs(Predicate<Clocked> holds) {
+        Set<String> jobs = new HashSet<>();
+        clocked.stream().filter(holds).forEach(c -> jobs.add(c.job()));
+        return jobs.size();
+    }
+}

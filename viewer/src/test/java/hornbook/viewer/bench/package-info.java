@@ -1,0 +1,5 @@
+/** Programs that measure, run by hand; their commands stand in DEVELOPERS.md. */
+@NullMarked
+package hornbook.viewer.bench;
+
+import org.jspecify.annotations.NullMarked;
