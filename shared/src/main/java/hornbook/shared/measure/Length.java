@@ -2,7 +2,6 @@ package hornbook.shared.measure;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Locale;
 
 /**
  * A length, exact in whole nanometres; differences and gauge errors may be negative.
@@ -87,9 +86,7 @@ public record Length(long nanometres) implements Comparable<Length> {
     /** Both units, the asked one first: {@code ".108 in (2.743 mm)"}; inches and thou put the inch first. */
     public String text(LengthUnit first) {
         boolean inch = first == LengthUnit.INCH || first == LengthUnit.THOU;
-        return inch
-                ? "%s (%s)".formatted(inInches(), inMillimetres())
-                : "%s (%s)".formatted(inMillimetres(), inInches());
+        return inch ? inInches() + " (" + inMillimetres() + ")" : inMillimetres() + " (" + inInches() + ")";
     }
 
     /** Both units, millimetres first: {@code "2.743 mm (.108 in)"}. */
@@ -100,6 +97,7 @@ public record Length(long nanometres) implements Comparable<Length> {
 
     private static String trimmed(BigDecimal value, int atLeast) {
         BigDecimal bare = value.stripTrailingZeros();
-        return String.format(Locale.ROOT, "%." + Math.max(atLeast, bare.scale()) + "f", value);
+        return value.setScale(Math.max(atLeast, bare.scale()), RoundingMode.UNNECESSARY)
+                .toPlainString();
     }
 }

@@ -23,36 +23,41 @@ record LengthReader(NamedSizes named) {
 
     Reading<Length> single(String text, LengthUnit bare) {
         String plain = Writing.plain(text);
-        Reading<Length> read = written(plain).map(size -> size.length(bare));
-        if (one(plain).isPresent() || read.found().isPresent()) {
-            return read;
+        Optional<Reading<WrittenSize>> one = one(plain);
+        if (one.isPresent()) {
+            return one.get().map(size -> size.length(bare));
         }
         if (PLUS_MINUS.matcher(plain).matches()) {
             return Reading.refused(plain, "has a doubt beside it, where one size is wanted");
         }
-        if (measured(plain, bare).found().isPresent() || plain.matches(PlainSizes.DECIMAL + ".*\\.\\..*")) {
+        if (several(plain, bare).flatMap(Reading::found).isPresent()
+                || plain.matches(PlainSizes.DECIMAL + ".*\\.\\..*")) {
             return Reading.refused(plain, "is a range, where one size is wanted");
         }
-        return read;
+        return written(plain).map(size -> size.length(bare));
     }
 
     Reading<Measured> measured(String text, LengthUnit bare) {
         String plain = Writing.plain(text);
-        Reading<Length> single = written(plain).map(size -> size.length(bare));
-        if (one(plain).isPresent() || single.found().isPresent()) {
-            return single.map(Measured::single);
-        }
+        return one(plain)
+                .map(size -> size.map(found -> Measured.single(found.length(bare))))
+                .or(() -> several(plain, bare))
+                .orElseGet(() -> written(plain).map(size -> Measured.single(size.length(bare))));
+    }
+
+    /** A size with its doubt, or a range; empty if the text has neither form. */
+    private Optional<Reading<Measured>> several(String plain, LengthUnit bare) {
         Matcher doubt = PLUS_MINUS.matcher(plain);
         if (doubt.matches()) {
-            return pair(plain, doubt, bare).then(two -> plusMinus(plain, two));
+            return Optional.of(pair(plain, doubt, bare).then(two -> plusMinus(plain, two)));
         }
         for (Pattern between : List.of(RANGE, DASH_RANGE)) {
             Matcher range = between.matcher(plain);
             if (range.matches() && number(range.group(1))) {
-                return pair(plain, range, bare).then(two -> range(plain, two));
+                return Optional.of(pair(plain, range, bare).then(two -> range(plain, two)));
             }
         }
-        return single.map(Measured::single);
+        return Optional.empty();
     }
 
     private static Reading<Measured> plusMinus(String plain, Pair pair) {
@@ -94,14 +99,23 @@ record LengthReader(NamedSizes named) {
         if (plain.length() > LONGEST) {
             return Reading.refused(plain, "is too long to be a size");
         }
-        return one(plain).or(() -> bothUnits(plain)).orElseGet(() -> refuse(plain));
+        return one(plain).orElseGet(() -> refuse(plain));
     }
 
-    /** A text that has the form of one size, whether or not it can be one. */
+    /** A text that has the form of one size, whether or not it can be one; empty for any other. */
     private Optional<Reading<WrittenSize>> one(String plain) {
+        if (plain.isEmpty() || plain.length() > LONGEST) {
+            return Optional.empty();
+        }
+        // "3 drill" could be number or millimetres: names come first, but they cost more to look for.
+        Optional<Reading<WrittenSize>> number = plain.endsWith("drill") ? Optional.empty() : PlainSizes.read(plain);
+        if (number.flatMap(Reading::found).isPresent()) {
+            return number;
+        }
         return named.read(plain)
                 .map(size -> size.map(found -> WrittenSize.exactly(found.length())))
-                .or(() -> PlainSizes.read(plain));
+                .or(() -> PlainSizes.read(plain))
+                .or(() -> bothUnits(plain));
     }
 
     /** Our own way of showing a length, {@code 2.743 mm (.108 in)}, read back; the first figure counts. */

@@ -2,6 +2,7 @@ package hornbook.shared.measure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Matcher;
@@ -12,48 +13,56 @@ import java.util.regex.Pattern;
  * bare decimal is millimetres, or inches where it is written {@code .108}.
  */
 final class SizeScanner {
-    /** What may not follow a size: it would be part of a word, a serial or a longer number. */
-    private static final Pattern END = Pattern.compile("(?![\\p{L}\\p{N}♭♯]|[-/.,×x]\\d)");
-
-    private static final String JOINED = "-/.,#×♭♯_";
-
     private record Kind(List<Pattern> patterns, Function<String, Optional<Size>> read) {}
 
-    private final List<Kind> kinds;
+    private final Map<SizeStart, List<Kind>> kinds;
 
     SizeScanner(LengthReader lengths, NamedSizes named, ThreadReader threads) {
         Function<String, Optional<Size>> name = text -> named.read(Writing.plain(text))
                 .flatMap(Reading::found)
                 .map(found -> new Size.Plain(Measured.single(found.length())));
-        kinds = List.of(
-                new Kind(SizePatterns.NAMED, name),
-                new Kind(
-                        SizePatterns.THREADS,
-                        text -> threads.meanings(text).found().map(Size.OfThread::new)),
-                new Kind(SizePatterns.LENGTHS, text -> length(lengths, text, LengthUnit.MILLIMETRE)),
-                new Kind(SizePatterns.BARE_INCHES, text -> length(lengths, text, LengthUnit.INCH)),
-                new Kind(SizePatterns.BARE_DRILLS, name));
+        Function<String, Optional<Size>> thread =
+                text -> threads.meanings(text).found().map(Size.OfThread::new);
+        this.kinds = Map.of(
+                SizeStart.WORD,
+                List.of(new Kind(SizePatterns.WORDY_NAMES, name), new Kind(SizePatterns.WORDY_THREADS, thread)),
+                SizeStart.HASH,
+                List.of(new Kind(SizePatterns.HASH_THREADS, thread), new Kind(SizePatterns.HASH_NAMES, name)),
+                SizeStart.DIGIT,
+                List.of(
+                        new Kind(SizePatterns.NAMES, name),
+                        new Kind(SizePatterns.THREADS, thread),
+                        new Kind(SizePatterns.LENGTHS, text -> length(lengths, text, LengthUnit.MILLIMETRE)),
+                        new Kind(SizePatterns.BARE_INCHES, text -> length(lengths, text, LengthUnit.INCH))),
+                SizeStart.NONE,
+                List.of());
     }
 
     List<SizeMention> scan(String text) {
         List<SizeMention> found = new ArrayList<>();
         int at = 0;
         while (at < text.length()) {
-            Optional<SizeMention> mention = begins(text, at) ? mention(text, at) : Optional.empty();
+            SizeStart start = SizeStart.at(text, at);
+            Optional<SizeMention> mention = start == SizeStart.NONE ? Optional.empty() : mention(text, at, start);
             mention.ifPresent(found::add);
             at = mention.map(SizeMention::end).orElse(at + 1);
         }
         return List.copyOf(found);
     }
 
-    private Optional<SizeMention> mention(String text, int at) {
+    private Optional<SizeMention> mention(String text, int at, SizeStart start) {
+        Optional<SizeMention> usual = start == SizeStart.DIGIT ? PlainMillimetres.at(text, at) : Optional.empty();
+        return usual.or(() -> written(text, at, kinds.getOrDefault(start, List.of())));
+    }
+
+    private static Optional<SizeMention> written(String text, int at, List<Kind> kinds) {
         for (Kind kind : kinds) {
             for (Pattern pattern : kind.patterns()) {
                 Matcher match = pattern.matcher(text)
                         .region(at, text.length())
                         .useTransparentBounds(true)
                         .useAnchoringBounds(false);
-                Optional<Size> size = match.lookingAt() && ends(text, match.end())
+                Optional<Size> size = match.lookingAt() && SizeStart.endsAt(text, match.end())
                         ? kind.read().apply(match.group())
                         : Optional.empty();
                 if (size.isPresent()) {
@@ -66,17 +75,5 @@ final class SizeScanner {
 
     private static Optional<Size> length(LengthReader lengths, String text, LengthUnit bare) {
         return lengths.measured(text, bare).found().map(Size.Plain::new);
-    }
-
-    private static boolean begins(String text, int at) {
-        if (text.charAt(at) == ' ') {
-            return false;
-        }
-        char before = at == 0 ? ' ' : text.charAt(at - 1);
-        return !Character.isLetterOrDigit(before) && JOINED.indexOf(before) < 0;
-    }
-
-    private static boolean ends(String text, int end) {
-        return END.matcher(text).region(end, text.length()).lookingAt();
     }
 }

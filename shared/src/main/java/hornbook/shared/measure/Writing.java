@@ -32,10 +32,24 @@ final class Writing {
 
     /** Same text, plain signs, single spaces, no spaces at the ends; case is kept. */
     static String plain(String text) {
+        if (alreadyPlain(text)) {
+            return text.strip();
+        }
         String plain = text;
         for (Sign sign : SIGNS) {
             plain = sign.typed().matcher(plain).replaceAll(sign.known());
         }
         return plain.strip();
+    }
+
+    private static boolean alreadyPlain(String text) {
+        for (int at = 0; at < text.length(); at++) {
+            char sign = text.charAt(at);
+            boolean doubled = at > 0 && sign == text.charAt(at - 1) && (sign == ' ' || sign == '\'');
+            if (sign < ' ' || sign > '~' || doubled) {
+                return false;
+            }
+        }
+        return true;
     }
 }

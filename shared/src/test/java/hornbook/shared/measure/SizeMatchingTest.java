@@ -48,6 +48,19 @@ class SizeMatchingTest {
             TAN 48-50                       | -
             pad 38.5                        | 38.5
             between 2.72..2.74 mm           | 2.72..2.74 mm
+            2.72 mm..2.74 mm                | 2.72 mm..2.74 mm
+            2.95 mm ± 0.02 mm               | 2.95 mm ± 0.02 mm
+            flat spring 4 x 0.5             | 0.5
+            a thread of 4 x 0.5             | 4 x 0.5
+            1½ in tube                      | 1½ in
+            1 1/4 in tube, 5/8" cork        | 1 1/4 in; 5/8"
+            #3-48 and #4-40                 | #3-48; #4-40
+            no. 3-48 screw                  | no. 3-48
+            size=8-25 mm;length=10.4 mm     | 8-25 mm; 10.4 mm
+            25.4 MM, 3,5mm                  | 25.4 MM; 3,5mm
+            a.w.g. 18 wire                  | a.w.g. 18
+            1/8 BSW; 1/8-40 ME; 5 BA        | 1/8 BSW; 1/8-40 ME; 5 BA
+            in 1951. Then 12 pads           | -
             B-4                             | -
             Series 18, A4 = 440             | -
             """)
@@ -94,6 +107,16 @@ class SizeMatchingTest {
         List<SizeMention> found = READER.mentions(text);
         assertThat(found).as(text).hasSize(1);
         return found.getFirst().size();
+    }
+
+    /** The short way of taking "10.4 mm" gives what the reader gives. */
+    @Test
+    void plainMillimetresAreReadAsTheReaderReadsThem() {
+        for (String text : List.of("0 mm", "7 mm", "10.4 mm", "2,7432mm", "2.743200 MM", "12345.000001 mm")) {
+            Length read = READER.length(text, LengthUnit.INCH).orThrow();
+            assertThat(PlainMillimetres.at(text, 0).orElseThrow().size())
+                    .isEqualTo(new Size.Plain(Measured.single(read)));
+        }
     }
 
     /** A size of the tables: how it is written, and what it truly is. */
