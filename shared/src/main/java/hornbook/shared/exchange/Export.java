@@ -2,6 +2,7 @@ package hornbook.shared.exchange;
 
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.Kind;
+import hornbook.shared.shop.Photo;
 import hornbook.shared.shop.ShopRecord;
 import hornbook.shared.store.Books;
 import hornbook.shared.store.SafeFiles;
@@ -38,9 +39,14 @@ public final class Export {
      * @throws BadInput where the folder cannot be written
      */
     public Answer to(Path folder) {
+        return to(folder, false);
+    }
+
+    /** As {@link #to(Path)}; with the customers only where that was asked for. */
+    public Answer to(Path folder, boolean withCustomers) {
         try {
             Files.createDirectories(folder);
-            List<String> files = new ArrayList<>(written(folder));
+            List<String> files = new ArrayList<>(written(folder, withCustomers ? Kind.KEPT : Kind.ALL));
             knowledge.write(folder, FileOrder.of(books));
             files.addAll(knowledge.names());
             return new Answer(folder, files.stream().sorted().toList());
@@ -49,15 +55,16 @@ public final class Export {
         }
     }
 
-    private List<String> written(Path folder) {
+    private List<String> written(Path folder, List<Kind<? extends ShopRecord>> kinds) {
         return books.reading(view -> {
             List<String> files = new ArrayList<>(List.of(SETTINGS));
             try {
-                for (Kind<? extends ShopRecord> kind : Kind.ALL) {
+                for (Kind<? extends ShopRecord> kind : kinds) {
                     if (write(view, kind, folder)) {
                         files.add(kind.file());
                     }
                 }
+                new PhotoFiles(books).copy(view.all(Photo.class), folder);
                 SafeFiles.replace(folder.resolve(SETTINGS), settings(view).getBytes(StandardCharsets.UTF_8));
             } catch (IOException e) {
                 throw new UncheckedIOException(e);

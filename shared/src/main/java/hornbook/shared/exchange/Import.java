@@ -2,6 +2,7 @@ package hornbook.shared.exchange;
 
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.Kind;
+import hornbook.shared.shop.Photo;
 import hornbook.shared.store.Books;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -33,11 +34,12 @@ public final class Import {
         KnowledgeFiles.Incoming entries = knowledge.read(folder);
         Sheets sheets = books.reading(view -> new Sheets(view, entries.refused(), entries.remarks()));
         boolean any = readSettings(folder, sheets) || entries.read() > 0;
-        for (Kind<?> kind : Kind.ALL) {
+        for (Kind<?> kind : Kind.KEPT) {
             Path file = folder.resolve(kind.file());
             if (Files.exists(file)) {
                 any = true;
-                sheets.read(kind, CsvFile.read(file));
+                CsvFile csv = CsvFile.read(file);
+                sheets.read(kind, kind.type() == Photo.class ? new PhotoFiles(books).taken(csv, folder, dryRun) : csv);
             }
         }
         if (!any) {

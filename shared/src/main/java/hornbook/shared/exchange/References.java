@@ -29,7 +29,7 @@ final class References {
     private final Map<Class<?>, Set<String>> stood = new HashMap<>();
 
     References(View view) {
-        for (Kind<? extends ShopRecord> kind : Kind.ALL) {
+        for (Kind<? extends ShopRecord> kind : Kind.KEPT) {
             Set<String> ids = view.ids(kind.type());
             stood.put(kind.type(), ids);
             known.put(kind.name(), new HashSet<>(ids));

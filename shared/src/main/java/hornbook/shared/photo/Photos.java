@@ -31,7 +31,11 @@ public final class Photos {
             @Nullable String job,
             @Nullable String horn,
             @Nullable LocalDate taken,
-            String word) {}
+            String word) {
+        private String what() {
+            return job != null ? job : horn != null ? horn : "the shop";
+        }
+    }
 
     /** A picture as kept: its SHA-256 in hexadecimal digits, and how its file ends. */
     public record Kept(String sha, String ending) {}
@@ -44,7 +48,7 @@ public final class Photos {
     public Photo add(Path picture, About about) {
         Kept kept = keep(picture);
         String[] id = {""};
-        books.write("photo of " + (about.job() != null ? about.job() : about.horn() != null ? about.horn() : "the shop"), w -> {
+        books.write("photo of " + about.what(), w -> {
             id[0] = w.nextId(Photo.class);
             w.put(new Photo(
                     id[0],
@@ -66,20 +70,32 @@ public final class Photos {
 
     /** Puts a picture among the photos without a record; the same picture twice is one file. */
     public Kept keep(Path picture) {
-        Picture stripped;
+        Picture stripped = stripped(picture);
+        Kept kept = kept(stripped);
+        put(folder.resolve(kept.sha() + "." + kept.ending()), stripped.content());
+        return kept;
+    }
+
+    /** What {@link #keep} would answer; nothing is written. */
+    public Kept look(Path picture) {
+        return kept(stripped(picture));
+    }
+
+    private static Kept kept(Picture picture) {
+        return new Kept(sha(picture.content()), picture.ending());
+    }
+
+    private static Picture stripped(Path picture) {
         try {
             if (Files.size(picture) > MOST_BYTES) {
                 throw new BadInput("is larger than 100 MB: save it smaller");
             }
-            stripped = Picture.stripped(Files.readAllBytes(picture));
+            return Picture.stripped(Files.readAllBytes(picture));
         } catch (IOException e) {
             throw new BadInput("picture " + picture + " cannot be read: check that it is a file, and its permissions");
         } catch (BadInput e) {
             throw new BadInput("picture " + picture + " " + e.getMessage());
         }
-        Kept kept = new Kept(sha(stripped.content()), stripped.ending());
-        put(folder.resolve(kept.sha() + "." + kept.ending()), stripped.content());
-        return kept;
     }
 
     private static void put(Path file, byte[] content) {

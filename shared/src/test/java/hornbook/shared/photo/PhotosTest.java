@@ -3,8 +3,14 @@ package hornbook.shared.photo;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import hornbook.shared.exchange.Export;
+import hornbook.shared.exchange.Import;
+import hornbook.shared.exchange.NoKnowledge;
+import hornbook.shared.exchange.Refusal;
 import hornbook.shared.shop.BadInput;
+import hornbook.shared.shop.Contact;
 import hornbook.shared.shop.Photo;
+import hornbook.shared.store.Access;
 import hornbook.shared.store.Books;
 import hornbook.shared.store.Check;
 import hornbook.shared.store.SmallShop;
@@ -132,6 +138,33 @@ class PhotosTest {
             } catch (BadInput e) {
                 assertThat(e.getMessage()).startsWith("is ");
             }
+        }
+    }
+
+    @Test
+    void photosTravelWithAnExportAndCustomersOnlyWhenAsked() throws Exception {
+        Path picture = Files.write(folder.resolve("p.jpg"), telling(6, false));
+        Path out = folder.resolve("out");
+        try (Books books = SmallShop.in(folder.resolve("shop"))) {
+            new Photos(books).add(picture, new Photos.About(null, null, null, "the neck"));
+            books.write("customer", w -> w.put(new Contact("O-001", "Somebody Invented", "")));
+            new Export(books, new NoKnowledge()).to(out);
+            assertThat(out.resolve("contacts.csv")).doesNotExist();
+            new Export(books, new NoKnowledge()).to(folder.resolve("all"), true);
+            assertThat(folder.resolve("all/contacts.csv")).content().contains("Somebody Invented");
+        }
+        Path other = folder.resolve("other");
+        try (Books books = Books.open(other, Access.WRITE)) {
+            assertThat(new Import(books, new NoKnowledge()).from(out, false).refused()).isEmpty();
+            assertThat(books.all(Photo.class)).hasSize(1);
+            assertThat(new Check(other).run().problems()).isEmpty();
+        }
+        Path file = Files.list(out.resolve("photos")).findFirst().orElseThrow();
+        Files.write(file, drawn("png"));
+        try (Books books = Books.open(folder.resolve("third"), Access.WRITE)) {
+            assertThat(new Import(books, new NoKnowledge()).from(out, false).refused())
+                    .extracting(Refusal::field)
+                    .containsExactly("sha");
         }
     }
 

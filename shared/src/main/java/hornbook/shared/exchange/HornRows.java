@@ -1,0 +1,58 @@
+package hornbook.shared.exchange;
+
+import hornbook.shared.shop.Horn;
+import hornbook.shared.store.Writing;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Horns, as a list of them tells what they are. */
+final class HornRows implements SheetRows {
+    private static final String UNLISTED = "unlisted";
+
+    private final Names names;
+    private final Owners owners;
+    private final LocalDate today;
+    private final List<String> remarks;
+
+    HornRows(Names names, Owners owners, LocalDate today, List<String> remarks) {
+        this.names = names;
+        this.owners = owners;
+        this.today = today;
+        this.remarks = remarks;
+    }
+
+    @Override
+    public void take(Writing writing, Cells cells) {
+        String instrument = cells.needed("instrument").toLowerCase(Locale.ROOT);
+        String make = cells.cell("make");
+        String model = cells.cell("model");
+        Optional<String> makeId = make.isEmpty() ? Optional.empty() : names.make(make);
+        Optional<String> modelId = model.isEmpty() ? Optional.empty() : names.model(make, model, instrument);
+        String asText = Stream.of(makeId.isPresent() ? "" : make, modelId.isPresent() ? "" : model)
+                .filter(part -> !part.isEmpty())
+                .collect(Collectors.joining(" "));
+        String id = NewIds.of(writing, Horn.class, cells.cell("id"));
+        if (!asText.isEmpty()) {
+            remarks.add("horn " + id + ": “" + asText + "” is not known here and was taken as text");
+        }
+        writing.put(new Horn(
+                id,
+                modelId.orElse(UNLISTED),
+                makeId.orElse(null),
+                instrument,
+                cells.cell("serial"),
+                null,
+                null,
+                owners.code(writing, cells.cell("owner")),
+                today,
+                "owner's list",
+                modelId.isPresent() ? "likely" : "unsure",
+                Stream.of(asText.isEmpty() ? "" : "listed as " + asText, cells.cell("note"))
+                        .filter(part -> !part.isEmpty())
+                        .collect(Collectors.joining("; "))));
+    }
+}

@@ -1,0 +1,90 @@
+package hornbook.shared.exchange;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The days of one column. With points the day comes first; with strokes it is the month or the day, which is only
+ * believed where another day of the column leaves no choice.
+ */
+final class SheetDates {
+    private static final Pattern ISO = Pattern.compile("(\\d{4})-(\\d{1,2})-(\\d{1,2})(?:[T ].*)?");
+    private static final Pattern POINTS = Pattern.compile("(\\d{1,2})\\. ?(\\d{1,2})\\. ?(\\d{4})");
+    private static final Pattern STROKES = Pattern.compile("(\\d{1,2})/(\\d{1,2})/(\\d{4})");
+
+    private enum Order {
+        DAY_FIRST,
+        MONTH_FIRST
+    }
+
+    private final String field;
+    private final @Nullable Order settled;
+
+    SheetDates(String field, Collection<String> cells) {
+        this.field = field;
+        boolean day = cells.stream().anyMatch(cell -> only(cell, Order.DAY_FIRST));
+        boolean month = cells.stream().anyMatch(cell -> only(cell, Order.MONTH_FIRST));
+        this.settled = day == month ? null : day ? Order.DAY_FIRST : Order.MONTH_FIRST;
+    }
+
+    private static boolean only(String cell, Order order) {
+        Matcher m = STROKES.matcher(cell.strip());
+        if (!m.matches()) {
+            return false;
+        }
+        Order other = order == Order.DAY_FIRST ? Order.MONTH_FIRST : Order.DAY_FIRST;
+        return strokes(m, order).isPresent() && strokes(m, other).isEmpty();
+    }
+
+    private static Optional<LocalDate> strokes(Matcher m, Order order) {
+        boolean day = order == Order.DAY_FIRST;
+        return day(m.group(3), m.group(day ? 2 : 1), m.group(day ? 1 : 2));
+    }
+
+    /** The day, or nothing where the cell is empty. */
+    @Nullable
+    LocalDate read(String cell) {
+        if (cell.isEmpty()) {
+            return null;
+        }
+        Matcher iso = ISO.matcher(cell);
+        Matcher points = POINTS.matcher(cell);
+        Matcher strokes = STROKES.matcher(cell);
+        Optional<LocalDate> day = iso.matches()
+                ? day(iso.group(1), iso.group(2), iso.group(3))
+                : points.matches()
+                        ? day(points.group(3), points.group(2), points.group(1))
+                        : strokes.matches() ? strokes(cell, strokes) : Optional.empty();
+        return day.orElseThrow(
+                () -> new CellRefused(field, "“" + cell + "” is no day: write it as 2026-09-30, the year in full"));
+    }
+
+    private Optional<LocalDate> strokes(String cell, Matcher m) {
+        Optional<LocalDate> dayFirst = strokes(m, Order.DAY_FIRST);
+        Optional<LocalDate> monthFirst = strokes(m, Order.MONTH_FIRST);
+        if (dayFirst.isEmpty() || monthFirst.isEmpty() || dayFirst.equals(monthFirst)) {
+            return dayFirst.or(() -> monthFirst);
+        }
+        if (settled == null) {
+            throw new CellRefused(
+                    field,
+                    "“" + cell + "” may be " + dayFirst.get() + " or " + monthFirst.get()
+                            + ": write it as one of these");
+        }
+        return settled == Order.DAY_FIRST ? dayFirst : monthFirst;
+    }
+
+    private static Optional<LocalDate> day(String year, String month, String day) {
+        try {
+            return Optional.of(
+                    LocalDate.of(Integer.parseInt(year), Integer.parseInt(month), Integer.parseInt(day)));
+        } catch (DateTimeException e) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,107 @@
+package hornbook.shared.exchange;
+
+import hornbook.shared.measure.SizeReader;
+import hornbook.shared.shop.BadInput;
+import hornbook.shared.store.Books;
+import hornbook.shared.store.Writing;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** Takes a person's own spreadsheet, saved as text, into the books: every good row in one deed, every bad one named. */
+public final class SheetImport {
+    private final Books books;
+    private final SizeReader sizes;
+    private final Names names;
+
+    public SheetImport(Books books, SizeReader sizes, Names names) {
+        this.books = books;
+        this.sizes = sizes;
+        this.names = names;
+    }
+
+    /**
+     * Reads a file.
+     *
+     * @param map column to field, for columns that are not headed as their field
+     * @param dryRun reports what would be taken and changes nothing
+     * @throws BadInput where nothing of the file can be read, or the map names what is not there
+     */
+    public ImportReport from(Path file, SheetKind kind, Map<String, String> map, boolean dryRun) {
+        List<String> remarks = new ArrayList<>();
+        CsvFile sheet = read(file, remarks);
+        SheetColumns columns = SheetColumns.of(kind, sheet.columns(), map, remarks);
+        List<Row> rows = sheet.rows().stream().filter(SheetImport::filled).toList();
+        List<Refusal> refused = new ArrayList<>(sheet.refused());
+        int[] taken = {0};
+        books.attempt("import of " + file.getFileName(), writing -> {
+            SheetRows taker = taker(kind, columns, rows, remarks);
+            for (Row row : rows) {
+                Refusal no = take(writing, taker, sheet.name(), columns, row);
+                if (no == null) {
+                    taken[0]++;
+                } else {
+                    refused.add(no);
+                }
+            }
+            return !dryRun && taken[0] > 0;
+        });
+        int read = rows.size() + sheet.refused().size();
+        return new ImportReport(read, taken[0], List.copyOf(refused), List.copyOf(new LinkedHashSet<>(remarks)));
+    }
+
+    private static CsvFile read(Path file, List<String> remarks) {
+        String name = String.valueOf(file.getFileName());
+        try {
+            SheetText text = SheetText.read(file, remarks);
+            CsvFile sheet = CsvFile.read(name, text.text(), text.separator());
+            if (sheet.columns().isEmpty()) {
+                String why = sheet.refused().stream().map(Refusal::why).findFirst().orElse("is empty");
+                throw new BadInput(name + " " + why);
+            }
+            return sheet;
+        } catch (FileText.Unreadable e) {
+            throw new BadInput(name + " " + e.why());
+        }
+    }
+
+    private static boolean filled(Row row) {
+        return row.cells().values().stream().anyMatch(cell -> !cell.isBlank());
+    }
+
+    private static @Nullable Refusal take(
+            Writing writing, SheetRows taker, String file, SheetColumns columns, Row row) {
+        try {
+            taker.take(writing, field -> columns.cell(row, field));
+            return null;
+        } catch (CellRefused e) {
+            return new Refusal(file, row.number(), row.line(), e.field(), e.why());
+        } catch (BadInput e) {
+            return new Refusal(file, row.number(), row.line(), null, String.valueOf(e.getMessage()));
+        }
+    }
+
+    private SheetRows taker(SheetKind kind, SheetColumns columns, List<Row> rows, List<String> remarks) {
+        return books.reading(view -> switch (kind) {
+            case DRAWERS -> new DrawerRows(
+                    new SheetPlaces(view, remarks), dates("last_looked_through", columns, rows));
+            case LOTS -> new LotRows(new SheetPlaces(view, remarks), sizes, names, view.today(), remarks);
+            case HORNS -> new HornRows(names, new Owners(view), view.today(), remarks);
+            case JOBS -> new JobRows(dates("took_in", columns, rows), dates("done", columns, rows));
+            case HOURS -> new HourRows(dates("date", columns, rows), names, remarks);
+        });
+    }
+
+    /** One hand writes all the days of a sheet: a day in any of these columns settles the order for each. */
+    private static SheetDates dates(String field, SheetColumns columns, List<Row> rows) {
+        return new SheetDates(
+                field,
+                Stream.of("last_looked_through", "took_in", "done", "date")
+                        .flatMap(dated -> rows.stream().map(row -> columns.cell(row, dated)))
+                        .toList());
+    }
+}

@@ -1,0 +1,36 @@
+package hornbook.shared.exchange;
+
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
+
+/** A spreadsheet's text however it was saved: UTF-8, UTF-16 with its mark, or Windows-1252; by comma, semicolon or tab. */
+record SheetText(String text, char separator) {
+    private static final Charset WINDOWS = Charset.forName("windows-1252");
+
+    static SheetText read(Path file, List<String> remarks) throws FileText.Unreadable {
+        String text = FileText.withoutMark(decoded(FileText.bytes(file), remarks));
+        String header = text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
+        char separator = Stream.of(',', ';', '\t')
+                .max(Comparator.comparingLong(c -> header.chars().filter(h -> h == c).count()))
+                .orElse(',');
+        return new SheetText(text, separator);
+    }
+
+    private static String decoded(byte[] bytes, List<String> remarks) throws FileText.Unreadable {
+        try {
+            if (bytes.length > 1 && (bytes[0] & 0xFF) + (bytes[1] & 0xFF) == 0xFE + 0xFF && (bytes[0] & 0xFF) >= 0xFE) {
+                return FileText.strictly(bytes, StandardCharsets.UTF_16);
+            }
+            return FileText.strictly(bytes, StandardCharsets.UTF_8);
+        } catch (CharacterCodingException e) {
+            remarks.add("the text is not UTF-8 and was read as Windows-1252: look whether its accents are right");
+            return new String(bytes, Objects.requireNonNull(WINDOWS));
+        }
+    }
+}
