@@ -23,7 +23,8 @@ final class JobRows implements SheetRows {
         String horn = cells.needed("horn");
         Horn of = writing.find(Horn.class, horn)
                 .orElseThrow(() -> new CellRefused(
-                        "horn", "“" + horn + "” is no horn of this shop: import the horns first, or correct the number"));
+                        "horn",
+                        "“" + horn + "” is no horn of this shop: import the horns first, or correct the number"));
         LocalDate in = Objects.requireNonNull(tookIn.read(cells.needed("took_in")));
         LocalDate out = done.read(cells.cell("done"));
         if (out != null && out.isBefore(in)) {

@@ -39,12 +39,15 @@ final class LotRows implements SheetRows {
         LotState state = state(cells.cell("state"));
         String written = cells.needed("drawer");
         Optional<String> place = places.other(written);
-        String drawer = place.isPresent() ? null : places.drawer(writing, "drawer", written).id();
+        String drawer = place.isPresent()
+                ? null
+                : places.drawer(writing, "drawer", written).id();
         refuseStanding(writing, drawer, title, dimensions);
         Fits fits = new Fits(cells.cell("fits"));
-        String note = String.join("; ", new ArrayList<>(List.of(cells.cell("note"), fits.asText())).stream()
-                .filter(part -> !part.isEmpty())
-                .toList());
+        String note = String.join(
+                "; ",
+                new ArrayList<>(List.of(cells.cell("note"), fits.asText()))
+                        .stream().filter(part -> !part.isEmpty()).toList());
         Lot lot = new Lot(
                 writing.nextId(Lot.class),
                 drawer,
@@ -78,7 +81,8 @@ final class LotRows implements SheetRows {
         }
         throw new CellRefused(
                 "dimensions",
-                sizes.dimensions(cell).refusal().orElse("cannot be read") + "; write it as length=12 mm;diameter=2.5 mm");
+                sizes.dimensions(cell).refusal().orElse("cannot be read")
+                        + "; write it as length=12 mm;diameter=2.5 mm");
     }
 
     private @Nullable String thread(String cell) {
@@ -128,7 +132,10 @@ final class LotRows implements SheetRows {
         private final List<String> unknown = new ArrayList<>();
 
         Fits(String cell) {
-            Arrays.stream(cell.split("[;,/]")).map(String::strip).filter(n -> !n.isEmpty()).forEach(this::sort);
+            Arrays.stream(cell.split("[;,/]"))
+                    .map(String::strip)
+                    .filter(n -> !n.isEmpty())
+                    .forEach(this::sort);
         }
 
         private void sort(String name) {

@@ -25,8 +25,8 @@ record SheetColumns(Map<String, String> byField) {
         }
         columns.stream()
                 .filter(column -> !byField.containsValue(column) && !column.isBlank())
-                .forEach(column -> remarks.add("column “" + column + "” was left out: name its field with --map, one of "
-                        + String.join(", ", kind.fields())));
+                .forEach(column -> remarks.add("column “" + column
+                        + "” was left out: name its field with --map, one of " + String.join(", ", kind.fields())));
         List<String> lacking =
                 kind.needed().stream().filter(f -> !byField.containsKey(f)).toList();
         if (!lacking.isEmpty()) {
@@ -54,7 +54,8 @@ record SheetColumns(Map<String, String> byField) {
             return Optional.empty();
         }
         return headings.stream()
-                .flatMap(heading -> columns.stream().filter(column -> folded(column).equals(heading)))
+                .flatMap(heading ->
+                        columns.stream().filter(column -> folded(column).equals(heading)))
                 .filter(column -> !byField.containsValue(column))
                 .findFirst();
     }

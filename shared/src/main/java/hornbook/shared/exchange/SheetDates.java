@@ -81,8 +81,7 @@ final class SheetDates {
 
     private static Optional<LocalDate> day(String year, String month, String day) {
         try {
-            return Optional.of(
-                    LocalDate.of(Integer.parseInt(year), Integer.parseInt(month), Integer.parseInt(day)));
+            return Optional.of(LocalDate.of(Integer.parseInt(year), Integer.parseInt(month), Integer.parseInt(day)));
         } catch (DateTimeException e) {
             return Optional.empty();
         }

@@ -60,7 +60,8 @@ public final class SheetImport {
             SheetText text = SheetText.read(file, remarks);
             CsvFile sheet = CsvFile.read(name, text.text(), text.separator());
             if (sheet.columns().isEmpty()) {
-                String why = sheet.refused().stream().map(Refusal::why).findFirst().orElse("is empty");
+                String why =
+                        sheet.refused().stream().map(Refusal::why).findFirst().orElse("is empty");
                 throw new BadInput(name + " " + why);
             }
             return sheet;
@@ -87,8 +88,7 @@ public final class SheetImport {
 
     private SheetRows taker(SheetKind kind, SheetColumns columns, List<Row> rows, List<String> remarks) {
         return books.reading(view -> switch (kind) {
-            case DRAWERS -> new DrawerRows(
-                    new SheetPlaces(view, remarks), dates("last_looked_through", columns, rows));
+            case DRAWERS -> new DrawerRows(new SheetPlaces(view, remarks), dates("last_looked_through", columns, rows));
             case LOTS -> new LotRows(new SheetPlaces(view, remarks), sizes, names, view.today(), remarks);
             case HORNS -> new HornRows(names, new Owners(view), view.today(), remarks);
             case JOBS -> new JobRows(dates("took_in", columns, rows), dates("done", columns, rows));

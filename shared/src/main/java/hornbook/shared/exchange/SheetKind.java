@@ -8,17 +8,7 @@ import java.util.Map;
 public enum SheetKind {
     DRAWERS(List.of("place", "label", "contents", "last_looked_through", "note"), List.of("place")),
     LOTS(
-            List.of(
-                    "drawer",
-                    "title",
-                    "dimensions",
-                    "thread",
-                    "fits",
-                    "count",
-                    "state",
-                    "material",
-                    "colour",
-                    "note"),
+            List.of("drawer", "title", "dimensions", "thread", "fits", "count", "state", "material", "colour", "note"),
             List.of("drawer", "title")),
     HORNS(List.of("id", "make", "model", "instrument", "serial", "owner", "note"), List.of("instrument")),
     JOBS(List.of("id", "horn", "took_in", "done", "kind", "hours", "note"), List.of("horn", "took_in")),
@@ -30,7 +20,8 @@ public enum SheetKind {
             Map.entry("drawer", List.of("place", "location", "where", "box", "bin", "drawer no")),
             Map.entry("label", List.of("label as written", "written", "title", "name")),
             Map.entry("contents", List.of("content", "what is in it", "contents as found", "inside")),
-            Map.entry("last_looked_through", List.of("last looked through", "looked through", "last checked", "checked")),
+            Map.entry(
+                    "last_looked_through", List.of("last looked through", "looked through", "last checked", "checked")),
             Map.entry("title", List.of("part", "item", "description", "name", "what")),
             Map.entry("dimensions", List.of("size", "sizes", "dimension", "measurements", "measures")),
             Map.entry("thread", List.of("threads", "screw thread", "tap")),

@@ -16,7 +16,8 @@ import java.util.regex.Pattern;
 
 /** Places as written on a list: {@code B-4} is the fourth drawer of cabinet B, row by row; {@code oak r2c3} says it all. */
 final class SheetPlaces {
-    private static final Pattern SPOT = Pattern.compile("(.{1,40}?)[ -]+r(\\d{1,2})c(\\d{1,2})", Pattern.CASE_INSENSITIVE);
+    private static final Pattern SPOT =
+            Pattern.compile("(.{1,40}?)[ -]+r(\\d{1,2})c(\\d{1,2})", Pattern.CASE_INSENSITIVE);
     private static final Pattern NTH = Pattern.compile("(.{1,40}?) ?- ?(\\d{1,4})");
 
     /** As many as the books allow. */

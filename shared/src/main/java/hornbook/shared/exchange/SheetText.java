@@ -17,7 +17,8 @@ record SheetText(String text, char separator) {
         String text = FileText.withoutMark(decoded(FileText.bytes(file), remarks));
         String header = text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
         char separator = Stream.of(',', ';', '\t')
-                .max(Comparator.comparingLong(c -> header.chars().filter(h -> h == c).count()))
+                .max(Comparator.comparingLong(
+                        c -> header.chars().filter(h -> h == c).count()))
                 .orElse(',');
         return new SheetText(text, separator);
     }

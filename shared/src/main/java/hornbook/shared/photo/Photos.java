@@ -111,8 +111,7 @@ public final class Photos {
 
     private static String sha(byte[] content) {
         try {
-            return HexFormat.of()
-                    .formatHex(MessageDigest.getInstance("SHA-256").digest(content));
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
         } catch (NoSuchAlgorithmException e) {
             throw new AssertionError("every Java has SHA-256", e);
         }

@@ -66,14 +66,17 @@ class SheetImportTest {
         ImportReport report = take(SheetKind.DRAWERS, text, Map.of(), false);
         assertThat(report.refused()).isEmpty();
         assertThat(report.read()).isEqualTo(2);
-        assertThat(report.remarks()).anyMatch(r -> r.contains("Windows-1252")).anyMatch(r -> r.contains("“Last checked”"));
+        assertThat(report.remarks())
+                .anyMatch(r -> r.contains("Windows-1252"))
+                .anyMatch(r -> r.contains("“Last checked”"));
         assertThat(books.all(Drawer.class))
                 .extracting(Drawer::labelAsWritten, Drawer::row, Drawer::column)
                 .containsExactly(
                         org.assertj.core.api.Assertions.tuple("Öl & Kork", 1, 4),
                         org.assertj.core.api.Assertions.tuple("FELT", 3, 1));
-        assertThat(books.all(Cabinet.class)).singleElement().satisfies(c -> assertThat(c.rows())
-                .isEqualTo(3));
+        assertThat(books.all(Cabinet.class))
+                .singleElement()
+                .satisfies(c -> assertThat(c.rows()).isEqualTo(3));
     }
 
     @Test
@@ -96,22 +99,24 @@ class SheetImportTest {
                         org.assertj.core.api.Assertions.tuple(6L, "count"),
                         org.assertj.core.api.Assertions.tuple(7L, "thread"),
                         org.assertj.core.api.Assertions.tuple(8L, "title"));
-        assertThat(books.all(Lot.class))
-                .extracting(Lot::count)
-                .containsExactly(new Count.Exact(7), Count.Rough.FEW);
+        assertThat(books.all(Lot.class)).extracting(Lot::count).containsExactly(new Count.Exact(7), Count.Rough.FEW);
         assertThat(books.wrongBalances()).isEmpty();
     }
 
     @Test
     void hornsJobsAndHoursFollowEachOther() throws Exception {
-        take(SheetKind.HORNS, "No,Maker,Instrument,Serial,Owner\n17,Nobody's Make,Alto,12345,Ada Invented\n18,,Tenor,,O-044\n");
+        take(
+                SheetKind.HORNS,
+                "No,Maker,Instrument,Serial,Owner\n17,Nobody's Make,Alto,12345,Ada Invented\n18,,Tenor,,O-044\n");
         assertThat(books.all(Horn.class)).extracting(Horn::id).containsExactly("17", "18");
         assertThat(books.all(Horn.class)).extracting(Horn::ownerCode).containsExactly("O-001", "O-044");
         assertThat(books.all(Contact.class)).extracting(Contact::name).containsExactly("Ada Invented");
         ImportReport jobs = take(
-                SheetKind.JOBS, "No\tHorn\tDate in\tFinished\tHours\n1\t17\t09/30/2025\t10/02/2025\t1,5\n2\t99\t09/30/2025\t\t\n");
-        assertThat(jobs.refused()).singleElement().satisfies(r -> assertThat(r.field())
-                .isEqualTo("horn"));
+                SheetKind.JOBS,
+                "No\tHorn\tDate in\tFinished\tHours\n1\t17\t09/30/2025\t10/02/2025\t1,5\n2\t99\t09/30/2025\t\t\n");
+        assertThat(jobs.refused())
+                .singleElement()
+                .satisfies(r -> assertThat(r.field()).isEqualTo("horn"));
         assertThat(books.all(Job.class).getFirst().minutesTotal()).isEqualTo(90);
         take(SheetKind.HOURS, "job,task,hours,date,who\n1,seat pads,1:15,2025-10-01,N.O.\n");
         assertThat(books.all(TaskTime.class).getFirst().minutes()).isEqualTo(75);
@@ -121,8 +126,9 @@ class SheetImportTest {
     void aDoubtfulDayIsAskedAboutUnlessItsColumnSettlesIt() throws Exception {
         take(SheetKind.HORNS, "id,instrument\nh-1,alto\n");
         ImportReport asked = take(SheetKind.JOBS, "horn,took_in\nh-1,03/04/2025\n");
-        assertThat(asked.refused()).singleElement().satisfies(r -> assertThat(r.why())
-                .contains("2025-04-03 or 2025-03-04"));
+        assertThat(asked.refused())
+                .singleElement()
+                .satisfies(r -> assertThat(r.why()).contains("2025-04-03 or 2025-03-04"));
         ImportReport settled = take(SheetKind.JOBS, "horn,took_in\nh-1,03/04/2025\nh-1,25/04/2025\n");
         assertThat(settled.refused()).isEmpty();
         assertThat(books.all(Job.class).getFirst().tookIn()).isEqualTo(LocalDate.of(2025, 4, 3));

@@ -50,9 +50,16 @@ class PhotosTest {
         byte[] place = PLACE.getBytes(StandardCharsets.US_ASCII);
         ByteBuffer tiff = ByteBuffer.allocate(50 + place.length);
         tiff.order(little ? java.nio.ByteOrder.LITTLE_ENDIAN : java.nio.ByteOrder.BIG_ENDIAN);
-        tiff.put((little ? "II" : "MM").getBytes()).putShort((short) 42).putInt(8).putShort((short) 2);
+        tiff.put((little ? "II" : "MM").getBytes())
+                .putShort((short) 42)
+                .putInt(8)
+                .putShort((short) 2);
         tiff.putShort((short) 0x010E).putShort((short) 2).putInt(place.length).putInt(40);
-        tiff.putShort((short) 0x0112).putShort((short) 3).putInt(1).putShort((short) orientation).putShort((short) 0);
+        tiff.putShort((short) 0x0112)
+                .putShort((short) 3)
+                .putInt(1)
+                .putShort((short) orientation)
+                .putShort((short) 0);
         tiff.position(40).put(place);
         return tiff.array();
     }
@@ -155,7 +162,8 @@ class PhotosTest {
         }
         Path other = folder.resolve("other");
         try (Books books = Books.open(other, Access.WRITE)) {
-            assertThat(new Import(books, new NoKnowledge()).from(out, false).refused()).isEmpty();
+            assertThat(new Import(books, new NoKnowledge()).from(out, false).refused())
+                    .isEmpty();
             assertThat(books.all(Photo.class)).hasSize(1);
             assertThat(new Check(other).run().problems()).isEmpty();
         }
