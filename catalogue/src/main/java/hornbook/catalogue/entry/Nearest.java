@@ -17,7 +17,7 @@ public final class Nearest {
     }
 
     /** Letters put in, left out or changed (Levenshtein 1966). */
-    private static int distance(String a, String b) {
+    public static int distance(String a, String b) {
         int[] row = new int[b.length() + 1];
         for (int j = 0; j <= b.length(); j++) {
             row[j] = j;

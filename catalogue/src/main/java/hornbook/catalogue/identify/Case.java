@@ -1,0 +1,18 @@
+package hornbook.catalogue.identify;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A question made ready: the horn's own findings are among the looks, the serial is read.
+ *
+ * @param model of the horn asked about, where the books have one: that horn does not count for it
+ * @param except id of that horn
+ */
+record Case(
+        List<Seen> seen,
+        @Nullable SerialReading serial,
+        @Nullable String mark,
+        @Nullable String model,
+        @Nullable String except,
+        boolean plain) {}
