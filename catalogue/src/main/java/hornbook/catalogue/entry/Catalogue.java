@@ -3,6 +3,7 @@ package hornbook.catalogue.entry;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -92,8 +93,19 @@ public final class Catalogue {
         return digest;
     }
 
+    /** The same entries with these of the shop's own added, or put in the place of those of their id. */
+    public Catalogue with(Collection<? extends Entry> entries) {
+        Map<String, Entry> all = new LinkedHashMap<>(byId);
+        Set<String> owned = new HashSet<>(own);
+        for (Entry entry : entries) {
+            all.put(entry.id(), entry);
+            owned.add(entry.id());
+        }
+        return new Catalogue(all.values(), owned, problems, digest);
+    }
+
     /** The same entries with more problems told. */
-    Catalogue with(List<Problem> more) {
+    Catalogue telling(List<Problem> more) {
         List<Problem> all = new ArrayList<>(problems);
         all.addAll(more);
         return new Catalogue(byId.values(), own, all, digest);

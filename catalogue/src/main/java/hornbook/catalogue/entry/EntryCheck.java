@@ -31,17 +31,28 @@ public final class EntryCheck {
      * @return problems in the order of the fields; none where all is well
      */
     public List<Problem> check(Kind kind, String file, String text) {
-        List<Problem> problems = new ArrayList<>(schema.check(kind, file, text));
+        List<Problem> problems = new ArrayList<>(flaws(kind, file, text));
+        if (problems.isEmpty()) {
+            problems.addAll(remarks(reader.read(kind, text), file));
+        }
+        return problems;
+    }
+
+    /** The problems for which an entry is set aside. */
+    public List<Problem> flaws(Kind kind, String file, String text) {
+        List<Problem> problems = schema.check(kind, file, text);
         if (!problems.isEmpty()) {
             return problems;
         }
         try {
-            Entry entry = reader.read(kind, text);
-            problems.addAll(Figures.check(entry, file));
-            problems.addAll(Links.check(entry, file, catalogue));
+            return Figures.check(reader.read(kind, text), file);
         } catch (UnreadableEntry e) {
-            problems.add(e.in(file));
+            return List.of(e.in(file));
         }
-        return problems;
+    }
+
+    /** Ids and values in an entry that do not exist. */
+    public List<Problem> remarks(Entry entry, String file) {
+        return Links.check(entry, file, catalogue);
     }
 }

@@ -22,6 +22,8 @@ public final class EntryDigest {
         try {
             for (Kind kind : Kind.values()) {
                 shipped(kind, digest);
+            }
+            for (Kind kind : Kind.values()) {
                 for (Path file : own(folder.resolve(kind.word()))) {
                     digest.add(kind.word() + "/" + file.getFileName(), Files.readAllBytes(file));
                 }

@@ -70,6 +70,33 @@ public record Model(
         takingDown = List.copyOf(takingDown);
     }
 
+    /** The same model with another map and order of taking down. */
+    public Model with(List<KeyMap> keys, List<TakingDown> order) {
+        return new Model(
+                id,
+                make,
+                title,
+                pattern,
+                instruments,
+                years,
+                serialAnchors,
+                serialRanges,
+                serialLetters,
+                traits,
+                traitsMany,
+                absent,
+                threads,
+                padSet,
+                keyHeights,
+                quirksKnown,
+                notes,
+                hornsSeen,
+                keys,
+                order,
+                source,
+                sureness);
+    }
+
     /** Shares over the values of a `one` trait, where stated. */
     public Optional<Shares> shares(String trait) {
         return traits.get(trait) instanceof Shares shares ? Optional.of(shares) : Optional.empty();

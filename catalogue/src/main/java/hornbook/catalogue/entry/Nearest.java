@@ -1,19 +1,25 @@
 package hornbook.catalogue.entry;
 
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.Optional;
 
 /** The name that was probably meant: the fewest letters changed, at most a third of them. */
 public final class Nearest {
     private Nearest() {}
 
-    /** The nearest of the known names, if it is near enough to have been meant. */
+    /** The nearest of the known names, if it is near enough to have been meant; of two alike the first by letters. */
     public static Optional<String> of(String typed, Collection<String> known) {
-        return known.stream()
-                .filter(name -> distance(typed, name) <= Math.max(1, typed.length() / 3))
-                .min(Comparator.comparingInt((String name) -> distance(typed, name))
-                        .thenComparing(name -> name));
+        int most = Math.max(1, typed.length() / 3);
+        String nearest = null;
+        for (String name : known) {
+            boolean possible = Math.abs(name.length() - typed.length()) <= most;
+            int far = possible ? distance(typed, name) : Integer.MAX_VALUE;
+            if (far < most || (far == most && (nearest == null || name.compareTo(nearest) < 0))) {
+                nearest = name;
+                most = far;
+            }
+        }
+        return Optional.ofNullable(nearest);
     }
 
     /** Letters put in, left out or changed (Levenshtein 1966). */

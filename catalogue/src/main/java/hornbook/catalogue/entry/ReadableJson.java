@@ -6,10 +6,11 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.StringNode;
 
 /** Lays JSON out for people: what fits on a line stands on one; lists of words fill lines; the rest is indented. */
-final class ReadableJson {
+public final class ReadableJson {
     private static final int WIDTH = 110;
 
-    String write(JsonNode node) {
+    /** The node over as many lines as it needs. */
+    public String write(JsonNode node) {
         return broken(node, 0);
     }
 
@@ -47,7 +48,8 @@ final class ReadableJson {
         return lines;
     }
 
-    private static String flat(JsonNode node) {
+    /** The node on one line, a blank after each comma and colon. */
+    public static String flat(JsonNode node) {
         List<String> parts = new ArrayList<>();
         if (node.isArray()) {
             node.forEach(e -> parts.add(flat(e)));

@@ -29,7 +29,7 @@ final class Shelf {
         List<Problem> remarks = own.values().stream()
                 .flatMap(e -> Links.check(e, e.entryKind().word() + "/" + e.id() + ".json", all).stream())
                 .toList();
-        return remarks.isEmpty() ? all : all.with(remarks);
+        return remarks.isEmpty() ? all : all.telling(remarks);
     }
 
     private List<Entry> shipped(Kind kind) {
@@ -39,7 +39,7 @@ final class Shelf {
                 return List.of();
             }
             byte[] content = in.readAllBytes();
-            digest.add("shipped/" + kind.word() + ".json", content);
+            digest.add("shipped/" + kind.word(), content);
             return reader.readAll(kind, content);
         } catch (IOException e) {
             throw new UncheckedIOException("Cannot read the shipped entries at " + path, e);

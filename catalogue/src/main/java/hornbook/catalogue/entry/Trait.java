@@ -59,6 +59,32 @@ public record Trait(
         uses = List.copyOf(uses);
     }
 
+    /** The same trait with other ways for a look to go wrong. */
+    public Trait looked(double misses, List<Mistake> confusions, @Nullable Double sd, @Nullable Span wild) {
+        return new Trait(
+                id,
+                title,
+                question,
+                kind,
+                group,
+                values,
+                look,
+                cost,
+                misses,
+                missNote,
+                confusions,
+                sd,
+                wild,
+                unit,
+                usual,
+                marking,
+                uses,
+                modelled,
+                absentWhen,
+                source,
+                sureness);
+    }
+
     /** The value of that id. */
     public Optional<TraitValue> value(String id) {
         return values.stream().filter(v -> v.id().equals(id)).findFirst();

@@ -1,53 +1,70 @@
 package hornbook.catalogue.exchange;
 
-import java.util.Map;
+import hornbook.shared.exchange.Row;
+import java.util.Arrays;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** The cells of a row, read by column. */
-record Cells(Map<String, String> byColumn) {
-
+/**
+ * The cells of one row, asked for by column and type.
+ *
+ * @param place where the row stands
+ */
+record Cells(Place place, Row row) {
     String text(String column) {
-        String cell = byColumn.getOrDefault(column, "");
-        if (cell.isBlank()) {
-            throw new BadRow(column, "is empty");
+        String text = optional(column);
+        if (text == null) {
+            throw new BadCell(column, "is empty: fill it in");
         }
-        return cell;
+        return text;
     }
 
     @Nullable
     String optional(String column) {
-        String cell = byColumn.getOrDefault(column, "");
-        return cell.isEmpty() ? null : cell;
+        String text = row.cells().getOrDefault(column, "");
+        return text.isEmpty() ? null : text;
+    }
+
+    int whole(String column) {
+        Integer number = optionalWhole(column);
+        if (number == null) {
+            throw new BadCell(column, "is empty: fill it in");
+        }
+        return number;
     }
 
     @Nullable
-    Integer whole(String column) {
-        String cell = optional(column);
-        if (cell == null) {
-            return null;
-        }
+    Integer optionalWhole(String column) {
+        String text = optional(column);
         try {
-            return Integer.valueOf(cell);
+            return text == null ? null : Integer.valueOf(text.strip());
         } catch (NumberFormatException e) {
-            throw new BadRow(column, "“" + cell + "” is not a whole number");
+            throw new BadCell(column, "“" + text + "” is not a whole number");
         }
+    }
+
+    double number(String column) {
+        Double number = optionalNumber(column);
+        if (number == null) {
+            throw new BadCell(column, "is empty: fill it in");
+        }
+        return number;
     }
 
     @Nullable
-    Double number(String column) {
-        String cell = optional(column);
-        return cell == null ? null : number(column, cell);
+    Double optionalNumber(String column) {
+        String text = optional(column);
+        return text == null ? null : (Double) Decimals.read(column, text);
     }
 
-    static double number(String column, String cell) {
-        try {
-            double number = Double.parseDouble(cell);
-            if (Double.isFinite(number)) {
-                return number;
-            }
-        } catch (NumberFormatException e) {
-            // Said below.
-        }
-        throw new BadRow(column, "“" + cell + "” is not a number as 2.5");
+    /** A list in one cell. */
+    List<String> list(String column, String separator) {
+        String text = optional(column);
+        return text == null
+                ? List.of()
+                : Arrays.stream(text.split(separator, -1))
+                        .map(String::strip)
+                        .filter(s -> !s.isEmpty())
+                        .toList();
     }
 }

@@ -1,43 +1,35 @@
 package hornbook.catalogue.exchange;
 
-import hornbook.catalogue.entry.KeyMap;
 import hornbook.catalogue.entry.Model;
-import hornbook.catalogue.entry.TakingDown;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.BiFunction;
 
-/** Models that rows of other files add to. */
-final class Models {
-    private Models() {}
+/** Rows of a file gathered by their model, to be put into it when the file has been read. */
+final class Models<T> {
+    private final Intake intake;
+    private final Map<String, List<T>> rows = new LinkedHashMap<>();
 
-    static Model named(Cells row, Found found) {
-        String id = row.text("model");
-        return found.entry(Model.class, id)
-                .orElseThrow(() -> new BadRow("model", "“" + id + "” is not in models.jsonl: add it there"));
+    Models(Intake intake) {
+        this.intake = intake;
     }
 
-    static Model with(Model m, List<KeyMap> map, List<TakingDown> takingDown) {
-        return new Model(
-                m.id(),
-                m.make(),
-                m.title(),
-                m.pattern(),
-                m.instruments(),
-                m.years(),
-                m.serialAnchors(),
-                m.serialRanges(),
-                m.serialLetters(),
-                m.traits(),
-                m.traitsMany(),
-                m.absent(),
-                m.threads(),
-                m.padSet(),
-                m.keyHeights(),
-                m.quirksKnown(),
-                m.notes(),
-                m.hornsSeen(),
-                map,
-                takingDown,
-                m.source(),
-                m.sureness());
+    void add(String id, T row) {
+        if (!(intake.entry(id).orElse(null) instanceof Model)) {
+            throw new BadCell("model", "no model has the id " + id + ": add it to models.jsonl first");
+        }
+        rows.computeIfAbsent(id, _ -> new ArrayList<>()).add(row);
+    }
+
+    /** Puts the rows of each model into it. */
+    void finish(String file, BiFunction<Model, List<T>, Model> into) {
+        rows.forEach((id, theirs) -> {
+            if (intake.entry(id).orElse(null) instanceof Model model) {
+                intake.replace(into.apply(model, theirs));
+                intake.mention(id, file);
+            }
+        });
     }
 }

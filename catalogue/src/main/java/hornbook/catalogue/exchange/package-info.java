@@ -1,9 +1,9 @@
 /**
- * The shop's own knowledge as exchange files: makes, sellers, models with their key maps and order of taking down, and
- * how looks go wrong.
+ * The shop's own knowledge as exchange files: makes.csv, stencils.csv, models.jsonl, layout.csv, takedown.csv and
+ * looks.csv, in and out.
  *
- * <p>Here belong how a row becomes a part of an entry and back, byte for byte. Not here: the books' files (shared
- * exchange), what an entry means.
+ * <p>Here belong what each file's columns mean and how a row becomes an entry. Not here: the books' files, and how
+ * entries are stored. {@link hornbook.catalogue.exchange.KnowledgeSheets} is the only way in.
  */
 @NullMarked
 package hornbook.catalogue.exchange;
