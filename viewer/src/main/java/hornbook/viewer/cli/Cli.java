@@ -24,6 +24,8 @@ public final class Cli {
                 .addSubcommand(JobCommand.line(frame))
                 .addSubcommand(HornCommand.line(frame))
                 .addSubcommand(new EstimateCommand(frame))
+                .addSubcommand(new IdentifyCommand(frame))
+                .addSubcommand(new CompareCommand(frame))
                 .addSubcommand(new ThreadCommand(frame))
                 .addSubcommand(new GaugeCommand(frame))
                 .addSubcommand(new UndoCommand(frame))

@@ -3,6 +3,7 @@ package hornbook.viewer.workshop;
 import hornbook.catalogue.entry.Catalogue;
 import hornbook.catalogue.estimate.Estimate;
 import hornbook.catalogue.exchange.KnowledgeSheets;
+import hornbook.catalogue.identify.Identify;
 import hornbook.indexer.index.ShopIndex;
 import hornbook.indexer.search.Search;
 import hornbook.shared.exchange.Export;
@@ -117,6 +118,10 @@ public final class Workshop implements AutoCloseable {
 
     public Export exporting() {
         return new Export(books, new KnowledgeSheets(catalogue()));
+    }
+
+    public Identify identify() {
+        return new Identify(catalogue(), books);
     }
 
     public Estimate estimate() {
