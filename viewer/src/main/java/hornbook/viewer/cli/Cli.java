@@ -31,6 +31,9 @@ public final class Cli {
                 .addSubcommand(new UndoCommand(frame))
                 .addSubcommand(new ImportCommand(frame))
                 .addSubcommand(new ExportCommand(frame))
+                .addSubcommand(new BackupCommand(frame))
+                .addSubcommand(new RestoreCommand(frame))
+                .addSubcommand(new CheckCommand(frame))
                 .addSubcommand(new TrainCommand(frame, window));
         HelpPage.openWithExamples(line);
         line.setOut(around.out());

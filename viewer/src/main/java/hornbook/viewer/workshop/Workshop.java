@@ -3,11 +3,13 @@ package hornbook.viewer.workshop;
 import hornbook.catalogue.entry.Catalogue;
 import hornbook.catalogue.estimate.Estimate;
 import hornbook.catalogue.exchange.KnowledgeSheets;
+import hornbook.catalogue.exchange.KnownNames;
 import hornbook.catalogue.identify.Identify;
 import hornbook.indexer.index.ShopIndex;
 import hornbook.indexer.search.Search;
 import hornbook.shared.exchange.Export;
 import hornbook.shared.exchange.Import;
+import hornbook.shared.exchange.SheetImport;
 import hornbook.shared.job.Clocks;
 import hornbook.shared.job.JobBook;
 import hornbook.shared.job.Jobs;
@@ -114,6 +116,10 @@ public final class Workshop implements AutoCloseable {
 
     public Import importing() {
         return new Import(books, new KnowledgeSheets(catalogue()));
+    }
+
+    public SheetImport importingSheets() {
+        return new SheetImport(books, StandardSizes.load().reader(), new KnownNames(catalogue()));
     }
 
     public Export exporting() {

@@ -2,11 +2,14 @@ package hornbook.viewer.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hornbook.shared.store.Backup;
 import hornbook.viewer.demo.DemoShop;
 import hornbook.viewer.workshop.Workshop;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
@@ -34,6 +37,12 @@ class HelpPageTest {
             demo.clocks().start("j-0237", "task-teardown", 1, "N.O.");
             demo.exporting().to(folder.resolve("template/shop-files"));
             demo.search();
+        }
+        Path backup = new Backup(shop).make(LocalDate.of(2026, 9, 30)).file();
+        try {
+            Files.move(backup, folder.resolve("template/shop-backup.zip"));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 

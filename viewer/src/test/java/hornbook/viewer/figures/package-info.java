@@ -1,5 +1,5 @@
 /** Programs that measure, run by hand; their commands stand in DEVELOPERS.md. */
 @NullMarked
-package hornbook.viewer.bench;
+package hornbook.viewer.figures;
 
 import org.jspecify.annotations.NullMarked;

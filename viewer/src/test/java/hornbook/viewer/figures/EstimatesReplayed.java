@@ -1,4 +1,4 @@
-package hornbook.viewer.bench;
+package hornbook.viewer.figures;
 
 import hornbook.catalogue.estimate.Estimate;
 import hornbook.catalogue.estimate.EstimateAnswer;
