@@ -11,10 +11,12 @@ import org.jspecify.annotations.Nullable;
 /** The components of a record as columns of text: written to cells and read back from them. */
 public final class Columns<T extends ShopRecord> {
     private final List<Column> columns;
+    private final List<String> names;
     private final Constructor<T> constructor;
 
     private Columns(List<Column> columns, Constructor<T> constructor) {
         this.columns = columns;
+        this.names = columns.stream().map(Column::name).toList();
         this.constructor = constructor;
     }
 
@@ -33,7 +35,7 @@ public final class Columns<T extends ShopRecord> {
     }
 
     public List<String> names() {
-        return columns.stream().map(Column::name).toList();
+        return names;
     }
 
     /** The cells of a record, empty where a part is absent. */

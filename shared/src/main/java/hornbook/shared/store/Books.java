@@ -157,8 +157,9 @@ public final class Books implements AutoCloseable {
     /** Ids of the records of a kind that a deed touched, in order. */
     public List<String> touched(Deed deed, Class<? extends ShopRecord> type) {
         return readers.read(query -> query.rows(
-                "select id from feed where deed = ? and kind = ? group by id order by min(seq)",
+                "select id from feed where " + Deeds.LINES + "and kind = ? group by id order by min(seq)",
                 r -> r.getString(1),
+                deed.number(),
                 deed.number(),
                 Kind.of(type).name()));
     }

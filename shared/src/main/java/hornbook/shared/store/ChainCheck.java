@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Follows the chain of deeds from the first to the last, and adds up what they did to each kind. */
 final class ChainCheck {
-    private record Link(Deed deed, byte @Nullable [] chain, long sum) {}
+    private record Link(Deed deed, byte @Nullable [] chain, long sum, long afterSeq) {}
 
     private final Query query;
     private final Sums sums;
@@ -17,6 +17,7 @@ final class ChainCheck {
     private final Map<String, Long> totals = new HashMap<>();
     private List<Link> links = List.of();
     private int at;
+    private long lastSeq;
     private byte @Nullable [] before;
     private @Nullable Chain open;
 
@@ -27,15 +28,15 @@ final class ChainCheck {
 
     List<Problem> problems() {
         links = query.rows(
-                "select number, title, day, undo_of, undone_by, chain, sum from deed order by number",
-                r -> new Link(Deeds.read(r), r.getBytes(6), r.getLong(7)));
+                "select number, title, day, undo_of, undone_by, chain, sum, after_seq from deed order by number",
+                r -> new Link(Deeds.read(r), r.getBytes(6), r.getLong(7), r.getLong(8)));
         for (Link link : links) {
             if (Deeds.sum(sums, link.deed) != link.sum) {
                 broken(link.deed.number());
             }
         }
         begin();
-        query.each(SecondStep.FEED_LINE.replace(" from feed", ", deed, kind from feed") + "order by seq", row -> {
+        query.each(SecondStep.FEED_LINE.replace(" from feed", ", deed, kind, seq from feed") + "order by seq", row -> {
             long deed = row.getLong(4);
             while (open != null && links.get(at).deed.number() < deed) {
                 end();
@@ -46,6 +47,7 @@ final class ChainCheck {
             } else {
                 broken(deed);
             }
+            lastSeq = row.getLong(6);
         });
         while (open != null) {
             end();
@@ -59,6 +61,9 @@ final class ChainCheck {
             return;
         }
         Deed deed = links.get(at).deed;
+        if (links.get(at).afterSeq != lastSeq) {
+            broken(deed.number());
+        }
         open = new Chain(before, deed.number(), deed.title(), deed.day().toString(), deed.undoOf());
     }
 

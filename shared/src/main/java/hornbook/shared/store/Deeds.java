@@ -10,6 +10,10 @@ import org.jspecify.annotations.Nullable;
 final class Deeds {
     static final String COLUMNS = "select number, title, day, undo_of, undone_by from deed ";
 
+    /** Picks the feed lines of the deed whose number is given twice. */
+    static final String LINES = "seq > (select after_seq from deed where number = ?) and seq <= coalesce("
+            + "(select after_seq from deed where number = ? + 1), 9223372036854775807) ";
+
     private Deeds() {}
 
     static Deed read(ResultSet row) throws SQLException {

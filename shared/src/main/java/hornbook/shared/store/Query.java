@@ -75,6 +75,7 @@ final class Query implements AutoCloseable {
                 taker.take(row);
             }
         } catch (SQLException e) {
+            forget(sql);
             throw Database.unreadable(e);
         }
     }
@@ -85,7 +86,24 @@ final class Query implements AutoCloseable {
 
     /** Changes rows; the number of them. */
     int change(String sql, @Nullable Object... values) throws SQLException {
-        return bound(sql, values).executeUpdate();
+        try {
+            return bound(sql, values).executeUpdate();
+        } catch (SQLException e) {
+            forget(sql);
+            throw e;
+        }
+    }
+
+    /** The driver closes a statement that failed, and would answer nonsense the next time. */
+    void forget(String sql) {
+        PreparedStatement failed = prepared.remove(sql);
+        if (failed != null) {
+            try {
+                failed.close();
+            } catch (SQLException e) {
+                // It is closed already; that is why it is forgotten.
+            }
+        }
     }
 
     /** Begins, ends or sets something; not kept. */
@@ -108,7 +126,7 @@ final class Query implements AutoCloseable {
         if (known != null) {
             return known;
         }
-        if (prepared.size() == KEPT) {
+        if (prepared.size() >= KEPT) {
             var oldest = prepared.entrySet().iterator();
             oldest.next().getValue().close();
             oldest.remove();

@@ -82,8 +82,9 @@ final class SecondStep {
             Chain chain =
                     new Chain(link, deed.number(), deed.title(), deed.day().toString(), deed.undoOf());
             query.each(
-                    FEED_LINE + "where deed = ? order by seq",
+                    FEED_LINE + "where " + Deeds.LINES + "order by seq",
                     r -> chain.add(r.getBytes(1), r.getLong(2), r.getLong(3)),
+                    deed.number(),
                     deed.number());
             link = chain.link();
             keep(deed, link);

@@ -53,8 +53,9 @@ final class Undo {
                     + ": undo that one to have it back");
         }
         List<Line> lines = query.rows(
-                "select kind, id, before from feed where deed = ? order by seq desc",
+                "select kind, id, before from feed where " + Deeds.LINES + "order by seq desc",
                 r -> new Line(r.getString(1), r.getString(2), r.getString(3)),
+                deed.number(),
                 deed.number());
         lines.forEach(this::refuseIfBuiltUpon);
         lines.forEach(line -> takeBack(writing, line));

@@ -49,11 +49,12 @@ public final class Writing {
         chain = new Chain(before, deed, title, day.toString(), undoOf);
         change(
                 "deed",
-                "insert into deed (number, title, day, undo_of, sum) values (?, ?, ?, ?, ?)",
+                "insert into deed (number, title, day, undo_of, after_seq, sum) values (?, ?, ?, ?, ?, ?)",
                 deed,
                 title,
                 day.toString(),
                 undoOf,
+                seq,
                 Deeds.sum(sums, new Deed(deed, title, day, undoOf, null)));
     }
 
@@ -233,6 +234,7 @@ public final class Writing {
             table.bind(statement, id, kept, retired, sum);
             statement.executeUpdate();
         } catch (SQLException e) {
+            query.forget(table.put());
             throw turnedAway(kind.name() + " " + id, e);
         }
         note(kind.name(), id, before == null ? null : before.json(), before == null ? 0 : before.sum(), sum);

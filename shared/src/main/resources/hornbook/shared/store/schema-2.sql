@@ -1,7 +1,15 @@
 -- Second shape: every row carries a sum of its content, every deed the end of a chain over all before it.
 -- The tables of records get their column "sum" from the step itself.
-alter table feed add column was integer not null default 0;
-alter table feed add column "after" integer not null default 0;
+-- A deed's lines lie between its own "after_seq" and that of the next: no index over the feed's deeds is kept.
+create table feed_2 (
+  seq integer primary key, deed integer not null references deed, kind text not null, id text not null,
+  before text, was integer not null default 0, "after" integer not null default 0) strict;
+insert into feed_2 (seq, deed, kind, id, before) select seq, deed, kind, id, before from feed order by seq;
+drop table feed;
+alter table feed_2 rename to feed;
+create index feed_record on feed (kind, id);
+alter table deed add column after_seq integer not null default 0;
+update deed set after_seq = (select coalesce(max(seq), 0) from feed where deed < number);
 alter table deed add column chain blob;
 alter table deed add column sum integer not null default 0;
 alter table setting add column sum integer not null default 0;

@@ -69,6 +69,7 @@ class CheckTest {
                 "update setting set value = '\"High Water\"'",
                 "update deed set title = 'x' where number = 2",
                 "update deed set undone_by = null",
+                "update deed set after_seq = after_seq + 1 where number = 4",
                 "update deed set chain = x'00' where number = 3",
                 "update feed set before = replace(before, 'SCREWS', 'SCROWS')",
                 "update feed set \"after\" = 1 where seq = 2",
