@@ -14,8 +14,10 @@ public final class OldShop {
             query.run("begin immediate");
             query.run("insert into deed (number, title, day) values (1, 'furnish', '2026-01-01')");
             for (int i = 0; i < cabinets; i++) {
-                query.change("insert into cabinet (id, name, \"rows\", \"columns\", \"where\", notes)"
-                        + " values ('c-' || ?, 'Oak', 1, 1, '', '')", i);
+                query.change(
+                        "insert into cabinet (id, name, \"rows\", \"columns\", \"where\", notes)"
+                                + " values ('c-' || ?, 'Oak', 1, 1, '', '')",
+                        i);
                 query.change("insert into feed (deed, kind, id) values (1, 'cabinet', 'c-' || ?)", i);
             }
             query.run("commit");

@@ -126,8 +126,10 @@ public final class KillTrial {
     public static void main(String[] given) throws Exception {
         Arguments arguments = Arguments.of(given);
         Path folder = Files.createTempDirectory("kills");
-        for (String what : arguments.text("what", "writes,import,backup,restore,migration").split(",")) {
-            System.out.println("seed " + arguments.seed() + ": " + run(what, folder, arguments.n(100), arguments.seed()));
+        for (String what :
+                arguments.text("what", "writes,import,backup,restore,migration").split(",")) {
+            System.out.println(
+                    "seed " + arguments.seed() + ": " + run(what, folder, arguments.n(100), arguments.seed()));
         }
     }
 }

@@ -30,7 +30,10 @@ public final class KilledWriter {
             case "writes" -> write(shop);
             case "import" -> {
                 try (Books books = Books.open(shop, Access.WRITE)) {
-                    yield "import " + new Import(books, new NoKnowledge()).from(given, false).taken();
+                    yield "import "
+                            + new Import(books, new NoKnowledge())
+                                    .from(given, false)
+                                    .taken();
                 }
             }
             case "backup" -> "backup " + new Backup(shop).make(SmallShop.DAY).file();

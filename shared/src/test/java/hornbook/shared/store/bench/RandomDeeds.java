@@ -61,7 +61,8 @@ public final class RandomDeeds {
                 }
             }
             int sum = books.all(Movement.class).stream().mapToInt(Movement::qty).sum();
-            String count = books.find(Lot.class, SmallShop.LOT).orElseThrow().count().written();
+            String count =
+                    books.find(Lot.class, SmallShop.LOT).orElseThrow().count().written();
             if (sum != stock || !count.equals(Integer.toString(stock))) {
                 wrong.add("ledger " + sum + ", count " + count + ", reckoned " + stock);
             }

@@ -35,7 +35,9 @@ public final class ReaderFuzz {
         Path given = Files.createDirectories(folder.resolve("given"));
         List<Path> files;
         try (var list = Files.list(good)) {
-            files = list.filter(f -> !f.getFileName().toString().equals("movements.csv")).sorted().toList();
+            files = list.filter(f -> !f.getFileName().toString().equals("movements.csv"))
+                    .sorted()
+                    .toList();
         }
         List<String> wrong = new ArrayList<>();
         int refusals = 0;
@@ -50,13 +52,13 @@ public final class ReaderFuzz {
                 try {
                     ImportReport report = random.nextBoolean()
                             ? new Import(books, new NoKnowledge()).from(given, random.nextInt(4) > 0)
-                            : sheets.from(
-                                    at,
-                                    SheetKind.values()[random.nextInt(5)],
-                                    Map.of(),
-                                    random.nextInt(4) > 0);
+                            : sheets.from(at, SheetKind.values()[random.nextInt(5)], Map.of(), random.nextInt(4) > 0);
                     refusals += report.refused().size();
-                    if (report.taken() + report.refused().stream().filter(r -> r.row() > 0).count() > report.read()) {
+                    if (report.taken()
+                                    + report.refused().stream()
+                                            .filter(r -> r.row() > 0)
+                                            .count()
+                            > report.read()) {
                         wrong.add("input " + i + ": more taken and refused than read " + report);
                     }
                 } catch (BadInput e) {

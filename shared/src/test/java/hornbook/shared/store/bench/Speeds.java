@@ -59,8 +59,8 @@ public final class Speeds {
 
     private static void write(Path folder) throws Exception {
         try (Books books = SmallShop.in(folder.resolve("write"));
-                FileChannel log = FileChannel.open(
-                        folder.resolve("log"), StandardOpenOption.CREATE, StandardOpenOption.APPEND)) {
+                FileChannel log =
+                        FileChannel.open(folder.resolve("log"), StandardOpenOption.CREATE, StandardOpenOption.APPEND)) {
             int each = 300;
             ratio(
                     "one write, durable (4 KiB append and fsync)",
@@ -132,7 +132,10 @@ public final class Speeds {
                 "import of " + n + " rows (bare batch insert into the same table)",
                 round -> {
                     try (Books books = Books.open(shop(folder, "import" + round), Access.WRITE)) {
-                        if (new Import(books, new NoKnowledge()).from(given, false).taken() != n) {
+                        if (new Import(books, new NoKnowledge())
+                                        .from(given, false)
+                                        .taken()
+                                != n) {
                             throw new IllegalStateException("not all taken");
                         }
                     }
@@ -163,14 +166,11 @@ public final class Speeds {
                         }
                     }
                 });
-        ratio(
-                "backup of it, checked (file copy and fsync)",
-                round -> new Backup(shop).make(SmallShop.DAY),
-                round -> {
-                    Path copy = folder.resolve("copy");
-                    Files.copy(file, copy, StandardCopyOption.REPLACE_EXISTING);
-                    SafeFiles.sync(copy);
-                });
+        ratio("backup of it, checked (file copy and fsync)", round -> new Backup(shop).make(SmallShop.DAY), round -> {
+            Path copy = folder.resolve("copy");
+            Files.copy(file, copy, StandardCopyOption.REPLACE_EXISTING);
+            SafeFiles.sync(copy);
+        });
     }
 
     public static void main(String[] given) throws Exception {
