@@ -1,0 +1,44 @@
+package hornbook.shared.pads;
+
+import hornbook.shared.shop.Lot;
+import hornbook.shared.supply.Verdicts;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The trays of the shop, as far as they may be taken from. */
+final class Trays {
+    private final Verdicts verdicts;
+    private final boolean reserve;
+
+    /** @param reserve may what is set aside be taken too? */
+    Trays(Verdicts verdicts, boolean reserve) {
+        this.verdicts = verdicts;
+        this.reserve = reserve;
+    }
+
+    /** Never a keepsake, nor goods that are to be avoided; what is in reserve only on asking. */
+    List<Tray> of(Goods goods, Collection<Lot> lots) {
+        Map<Tray.Batch, Tray> trays = new LinkedHashMap<>();
+        for (Lot lot : lots) {
+            Optional<Integer> size =
+                    Millimetres.dimension(lot.dimensions(), "size").flatMap(HalfSize::exactly);
+            if (size.isPresent() && goods.holds(lot) && !lot.keepsake() && !verdicts.avoided(lot)) {
+                trays.computeIfAbsent(batch(lot), Tray::new).add(size.get(), lot, reserve || !lot.reserve());
+            }
+        }
+        return new ArrayList<>(trays.values().stream().filter(Tray::counted).toList());
+    }
+
+    private static Tray.Batch batch(Lot lot) {
+        BigDecimal thickness = Millimetres.dimension(lot.dimensions(), "thickness")
+                .map(mm ->
+                        mm.setScale(Math.max(1, mm.stripTrailingZeros().scale()), java.math.RoundingMode.UNNECESSARY))
+                .orElse(null);
+        return new Tray.Batch(lot.item(), lot.material(), lot.colour(), thickness);
+    }
+}
