@@ -1,0 +1,80 @@
+package hornbook.shared.restock;
+
+import hornbook.shared.shop.Movement;
+import hornbook.shared.shop.MovementKind;
+import hornbook.shared.store.Books;
+import hornbook.shared.store.Change;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What the ledger says of each lot's use and of each supplier's deliveries, kept up: read once, then only what the feed
+ * has since added.
+ */
+final class Ledger {
+    private static final String TAKES_BACK = "takes back ";
+
+    private final Books books;
+    private final Map<String, LotLedger> lots = new HashMap<>();
+    private final Map<String, List<Movement>> receipts = new HashMap<>();
+    private long seen;
+
+    Ledger(Books books) {
+        this.books = books;
+        seen = books.feedEnd();
+        books.all(Movement.class).forEach(this::add);
+    }
+
+    /** Takes in what was written since. */
+    void catchUp() {
+        List<Change> since = books.feedAfter(seen);
+        for (Change change : since) {
+            if (change.kind().equals("movement")) {
+                books.find(Movement.class, change.id()).ifPresent(this::add);
+            }
+            seen = change.seq();
+        }
+    }
+
+    Optional<LotLedger> lot(String id) {
+        return Optional.ofNullable(lots.get(id));
+    }
+
+    List<Movement> receipts(String supplier) {
+        return receipts.getOrDefault(supplier, List.of());
+    }
+
+    private void add(Movement movement) {
+        LotLedger lot = lots.computeIfAbsent(movement.lot(), id -> new LotLedger());
+        lot.seen(movement.date());
+        switch (movement.kind()) {
+            case USE -> lot.use(movement.date(), -movement.qty());
+            case RECEIPT -> {
+                lot.bought(movement);
+                if (movement.supplier() != null) {
+                    receipts.computeIfAbsent(movement.supplier(), s -> new ArrayList<>())
+                            .add(movement);
+                }
+            }
+            case CORRECTION -> takenBack(movement).ifPresent(use -> lot.unuse(use.date(), -use.qty()));
+            default -> {}
+        }
+    }
+
+    /** The use that an undo has answered: as if it had not been. */
+    private Optional<Movement> takenBack(Movement correction) {
+        return correction.note().startsWith(TAKES_BACK)
+                ? books.find(Movement.class, correction.note().substring(TAKES_BACK.length()))
+                        .filter(m -> m.kind() == MovementKind.USE)
+                : Optional.empty();
+    }
+
+    /** The day the books know of a lot first, for lots that have no line the day asked. */
+    static LocalDate earliest(List<LotLedger> ledgers, LocalDate otherwise) {
+        return ledgers.stream().map(LotLedger::first).min(LocalDate::compareTo).orElse(otherwise);
+    }
+}
