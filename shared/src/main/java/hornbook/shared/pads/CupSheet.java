@@ -3,6 +3,8 @@ package hornbook.shared.pads;
 import hornbook.shared.exchange.CsvFile;
 import hornbook.shared.exchange.Refusal;
 import hornbook.shared.exchange.Row;
+import hornbook.shared.measure.Reading;
+import hornbook.shared.measure.SizeReader;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -24,7 +26,7 @@ public record CupSheet(List<Cup> cups, List<Refusal> refused) {
     private static final BigDecimal THICKEST = BigDecimal.valueOf(8);
 
     /** Reads a file; never fails for what is in it. */
-    public static CupSheet read(Path file) {
+    public static CupSheet read(Path file, SizeReader sizes) {
         CsvFile csv = CsvFile.read(file);
         CupSheet sheet = new CupSheet(new ArrayList<>(), new ArrayList<>(csv.refused()));
         String missing = String.join(
@@ -38,12 +40,12 @@ public record CupSheet(List<Cup> cups, List<Refusal> refused) {
             return sheet;
         }
         Set<String> seen = new HashSet<>();
-        csv.rows().forEach(row -> sheet.take(csv.name(), row, seen));
+        csv.rows().forEach(row -> sheet.take(csv.name(), row, seen, new Millimetres(sizes)));
         return sheet;
     }
 
-    private void take(String file, Row row, Set<String> seen) {
-        Cells cells = new Cells(row);
+    private void take(String file, Row row, Set<String> seen, Millimetres sizes) {
+        Cells cells = new Cells(row, sizes);
         String cup = cells.text("cup");
         String job = cells.text("job");
         if (cup.isEmpty()) {
@@ -67,11 +69,13 @@ public record CupSheet(List<Cup> cups, List<Refusal> refused) {
     /** The cells of a row; remembers the first that is wrong. */
     private static final class Cells {
         private final Row row;
+        private final Millimetres sizes;
         private @Nullable String field;
         private String why = "";
 
-        Cells(Row row) {
+        Cells(Row row, Millimetres sizes) {
             this.row = row;
+            this.sizes = sizes;
         }
 
         String text(String column) {
@@ -91,10 +95,10 @@ public record CupSheet(List<Cup> cups, List<Refusal> refused) {
             if (text.isEmpty()) {
                 return null;
             }
-            BigDecimal mm = Millimetres.read(text).orElse(null);
-            if (mm == null) {
-                refuse(column, "“" + text + "” is no length: write it in mm, as 31.1, or as 1.224 in");
-            } else if (mm.compareTo(least) < 0 || mm.compareTo(most) >= 0) {
+            Reading<BigDecimal> reading = sizes.read(text);
+            reading.refusal().ifPresent(why -> refuse(column, why));
+            BigDecimal mm = reading.found().orElse(null);
+            if (mm != null && (mm.compareTo(least) < 0 || mm.compareTo(most) >= 0)) {
                 refuse(column, "“" + text + "” is not from " + least + " up to " + most + " mm: measure again");
             }
             return mm;

@@ -25,8 +25,7 @@ enum Goods {
             return Optional.of(cup.diameter());
         }
         return Optional.ofNullable(cup.rim())
-                .map(rim -> rim.subtract(CLEAR_OF_RIM))
-                .filter(size -> HalfSize.ruled(size, Tie.UP) >= HalfSize.LEAST);
+                .map(rim -> rim.subtract(CLEAR_OF_RIM));
     }
 
     /** Is a lot of these goods? Pads that were in a horn are not put in again; resonators are. */

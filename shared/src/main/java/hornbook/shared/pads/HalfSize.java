@@ -1,33 +1,27 @@
 package hornbook.shared.pads;
 
+import hornbook.shared.measure.Length;
+import hornbook.shared.measure.LengthUnit;
+import hornbook.shared.measure.PadSize;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
 
 /** Sizes in whole half millimetres: {@code 37} is 18.5 mm. */
 final class HalfSize {
-    /** Pads are made from 6.0 to 72.0 mm (common practice). */
-    static final int LEAST = 12;
-
+    /** The largest made. */
     static final int MOST = 144;
-
-    private static final BigDecimal TWO = BigDecimal.valueOf(2);
 
     private HalfSize() {}
 
-    /** The ruled size of a cup: the nearest, floor(2d + 1/2), or ceil(2d - 1/2) where a tie goes down. */
-    static int ruled(BigDecimal mm, Tie tie) {
-        RoundingMode mode = tie == Tie.UP ? RoundingMode.HALF_UP : RoundingMode.HALF_DOWN;
-        return mm.multiply(TWO).setScale(0, mode).intValueExact();
+    /** The ruled size of a cup, nothing where no pad is made so small or so large. */
+    static Optional<Integer> ruled(BigDecimal mm, PadSize.Tie tie) {
+        return PadSize.forCup(Length.of(mm, LengthUnit.MILLIMETRE), tie).found().map(PadSize::halves);
     }
 
-    /** The size of a pad on hand, nothing where it is no half millimetre or out of the range made. */
+    /** The size of a pad on hand, nothing where it is no whole half millimetre. */
     static Optional<Integer> exactly(BigDecimal mm) {
-        BigDecimal halves = mm.multiply(TWO).stripTrailingZeros();
-        boolean size = halves.scale() <= 0
-                && halves.compareTo(BigDecimal.valueOf(LEAST)) >= 0
-                && halves.compareTo(BigDecimal.valueOf(MOST)) <= 0;
-        return size ? Optional.of(halves.intValueExact()) : Optional.empty();
+        return ruled(mm, PadSize.Tie.UP).filter(halves -> mm(halves).compareTo(mm) == 0);
     }
 
     static BigDecimal mm(int halves) {

@@ -24,12 +24,14 @@ final class MeasuredCups {
     private static final String THICKNESS = "finding-pad-thickness";
 
     private final Books books;
+    private final Millimetres sizes;
     private final List<Cup> cups = new ArrayList<>();
     private final List<String> remarks = new ArrayList<>();
     private final Map<String, BigDecimal> errors = new HashMap<>();
 
-    MeasuredCups(Books books) {
+    MeasuredCups(Books books, Millimetres sizes) {
         this.books = books;
+        this.sizes = sizes;
         books.all(Job.class).stream()
                 .filter(job -> job.status() == JobStatus.OPEN || job.status() == JobStatus.WAITING)
                 .forEach(this::read);
@@ -80,7 +82,8 @@ final class MeasuredCups {
     }
 
     private Optional<BigDecimal> reading(Finding finding) {
-        Optional<BigDecimal> mm = Millimetres.read(finding.value() + " " + finding.unit())
+        Optional<BigDecimal> mm = sizes.read(finding.value() + " " + finding.unit())
+                .found()
                 .map(read -> read.subtract(error(finding.tool())));
         boolean usable = mm.filter(read ->
                         read.signum() > 0 && read.compareTo(BigDecimal.valueOf(HalfSize.MOST / 2 + 1)) < 0)

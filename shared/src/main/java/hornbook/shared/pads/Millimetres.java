@@ -1,34 +1,25 @@
 package hornbook.shared.pads;
 
+import hornbook.shared.measure.Length;
+import hornbook.shared.measure.LengthUnit;
+import hornbook.shared.measure.Reading;
+import hornbook.shared.measure.SizeReader;
 import java.math.BigDecimal;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
-/** Lengths of cups and pads as written, in mm or inch. */
-final class Millimetres {
-    private static final BigDecimal INCH = new BigDecimal("25.4");
-    private static final Pattern FORM =
-            Pattern.compile("(\\d{0,4}(?:[.,]\\d{1,6})?)\\s*(mm|in|inch|\"|)", Pattern.CASE_INSENSITIVE);
+/** Sizes of cups and pads as written, a bare number in mm. */
+record Millimetres(SizeReader sizes) {
 
-    private Millimetres() {}
-
-    static Optional<BigDecimal> read(String text) {
-        Matcher form = FORM.matcher(text.strip());
-        if (!form.matches() || form.group(1).isEmpty()) {
-            return Optional.empty();
-        }
-        BigDecimal number = new BigDecimal(form.group(1).replace(',', '.'));
-        boolean mm = form.group(2).isEmpty() || form.group(2).equalsIgnoreCase("mm");
-        return Optional.of(mm ? number : number.multiply(INCH));
+    Reading<BigDecimal> read(String text) {
+        return sizes.length(text, LengthUnit.MILLIMETRE).map(Length::millimetres);
     }
 
-    /** A dimension of a lot: {@code size} of {@code size=31 mm;thickness=4.0 mm}. */
-    static Optional<BigDecimal> dimension(String dimensions, String name) {
+    /** A dimension of a lot: {@code size} of {@code size=31 mm;thickness=4.0 mm}; a range is no one size. */
+    Optional<BigDecimal> dimension(String dimensions, String name) {
         for (String part : dimensions.split(";")) {
             int equals = part.indexOf('=');
             if (equals > 0 && part.substring(0, equals).strip().equals(name)) {
-                return read(part.substring(equals + 1));
+                return read(part.substring(equals + 1)).found();
             }
         }
         return Optional.empty();

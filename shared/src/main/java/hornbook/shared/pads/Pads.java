@@ -1,5 +1,7 @@
 package hornbook.shared.pads;
 
+import hornbook.shared.measure.PadSize;
+import hornbook.shared.measure.SizeReader;
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.Lot;
 import hornbook.shared.shop.Supplier;
@@ -24,9 +26,11 @@ public final class Pads {
     public static final String TIE = "pad_tie";
 
     private final Books books;
+    private final Millimetres sizes;
 
-    public Pads(Books books) {
+    public Pads(Books books, SizeReader sizes) {
         this.books = books;
+        this.sizes = new Millimetres(sizes);
     }
 
     /**
@@ -46,7 +50,7 @@ public final class Pads {
      * @throws BadInput where a job is not one of them
      */
     public PadAnswer forJobs(Collection<String> jobs, boolean reserve) {
-        MeasuredCups measured = new MeasuredCups(books);
+        MeasuredCups measured = new MeasuredCups(books, sizes);
         Set<String> waiting = measured.jobs();
         for (String job : jobs) {
             if (!waiting.contains(job)) {
@@ -68,8 +72,8 @@ public final class Pads {
 
     private PadAnswer answer(List<Cup> cups, Predicate<Cup> asked, boolean reserve, List<String> before) {
         List<Lot> lots = books.all(Lot.class);
-        Trays trays = new Trays(new Verdicts(books.all(Supplier.class)), reserve);
-        Tie tie = tie();
+        Trays trays = new Trays(sizes, new Verdicts(books.all(Supplier.class)), reserve);
+        PadSize.Tie tie = tie();
         Plan pads = Plan.of(Goods.PADS, cups, tie, trays.of(Goods.PADS, lots));
         Plan resonators = Plan.of(Goods.RESONATORS, cups, tie, trays.of(Goods.RESONATORS, lots));
         Orders orders = new Orders(books);
@@ -92,11 +96,10 @@ public final class Pads {
         return List.copyOf(all);
     }
 
-    private Tie tie() {
+    private PadSize.Tie tie() {
         return books.setting(TIE)
                         .filter(json -> json.equalsIgnoreCase("\"down\""))
                         .isPresent()
-                ? Tie.DOWN
-                : Tie.UP;
+                ? PadSize.Tie.DOWN : PadSize.Tie.UP;
     }
 }

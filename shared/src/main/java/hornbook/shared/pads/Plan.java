@@ -1,5 +1,6 @@
 package hornbook.shared.pads;
 
+import hornbook.shared.measure.PadSize;
 import hornbook.shared.shop.Count;
 import hornbook.shared.shop.Lot;
 import java.math.BigDecimal;
@@ -19,27 +20,37 @@ final class Plan {
     private final List<Seat> seats;
     private final List<Tray> trays;
     private final Choice.Result result;
+    private final List<String> unfit;
     private final Map<Integer, Lot> lots = new TreeMap<>();
     private final Map<Integer, int[]> left = new HashMap<>();
 
-    private Plan(Goods goods, List<Cup> cups, List<Seat> seats, List<Tray> trays, Choice.Result result) {
+    private Plan(Goods goods, List<Cup> cups, List<Seat> seats, List<Tray> trays, Choice.Result result, List<String> unfit) {
         this.goods = goods;
         this.cups = cups;
         this.seats = seats;
         this.trays = trays;
         this.result = result;
+        this.unfit = unfit;
         hand();
     }
 
-    static Plan of(Goods goods, List<Cup> all, Tie tie, List<Tray> trays) {
-        List<Cup> cups =
-                all.stream().filter(cup -> goods.measure(cup).isPresent()).toList();
-        List<Seat> seats = cups.stream()
-                .map(cup -> goods.measure(cup).orElseThrow())
-                .map(mm -> new Seat(HalfSize.ruled(mm, tie), HalfSize.off(mm, HalfSize.ruled(mm, tie))))
-                .toList();
+    static Plan of(Goods goods, List<Cup> all, PadSize.Tie tie, List<Tray> trays) {
+        List<Cup> cups = new ArrayList<>();
+        List<Seat> seats = new ArrayList<>();
+        List<String> unfit = new ArrayList<>();
+        for (Cup cup : all) {
+            BigDecimal mm = goods.measure(cup).orElse(null);
+            Integer ruled = mm == null ? null : HalfSize.ruled(mm, tie).orElse(null);
+            if (mm != null && ruled != null) {
+                cups.add(cup);
+                seats.add(new Seat(ruled, HalfSize.off(mm, ruled)));
+            } else if (mm != null) {
+                unfit.add("%s: no %s is made for %s mm: measure again".formatted(cup.named(), goods.word, mm));
+            }
+        }
         return new Plan(
-                goods, cups, seats, trays, Choice.best(seats, trays, new Horns(goods, cups, seats, trays).decisions()));
+                goods, cups, seats, trays, Choice.best(seats, trays, new Horns(goods, cups, seats, trays).decisions()),
+                unfit);
     }
 
     /** Hands out lots, counted ones first, as long as each lasts. */
@@ -140,7 +151,7 @@ final class Plan {
     }
 
     List<String> remarks() {
-        Set<String> remarks = new LinkedHashSet<>();
+        Set<String> remarks = new LinkedHashSet<>(unfit);
         lots.values().stream()
                 .filter(lot -> lot.count() instanceof Count.Rough)
                 .forEach(lot -> remarks.add(

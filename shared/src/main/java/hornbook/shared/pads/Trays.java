@@ -8,15 +8,16 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** The trays of the shop, as far as they may be taken from. */
 final class Trays {
+    private final Millimetres sizes;
     private final Verdicts verdicts;
     private final boolean reserve;
 
     /** @param reserve may what is set aside be taken too? */
-    Trays(Verdicts verdicts, boolean reserve) {
+    Trays(Millimetres sizes, Verdicts verdicts, boolean reserve) {
+        this.sizes = sizes;
         this.verdicts = verdicts;
         this.reserve = reserve;
     }
@@ -25,17 +26,18 @@ final class Trays {
     List<Tray> of(Goods goods, Collection<Lot> lots) {
         Map<Tray.Batch, Tray> trays = new LinkedHashMap<>();
         for (Lot lot : lots) {
-            Optional<Integer> size =
-                    Millimetres.dimension(lot.dimensions(), "size").flatMap(HalfSize::exactly);
-            if (size.isPresent() && goods.holds(lot) && !lot.keepsake() && !verdicts.avoided(lot)) {
-                trays.computeIfAbsent(batch(lot), Tray::new).add(size.get(), lot, reserve || !lot.reserve());
+            if (goods.holds(lot) && !lot.keepsake() && !verdicts.avoided(lot)) {
+                sizes.dimension(lot.dimensions(), "size")
+                        .flatMap(HalfSize::exactly)
+                        .ifPresent(size -> trays.computeIfAbsent(batch(lot), Tray::new)
+                                .add(size, lot, reserve || !lot.reserve()));
             }
         }
         return new ArrayList<>(trays.values().stream().filter(Tray::counted).toList());
     }
 
-    private static Tray.Batch batch(Lot lot) {
-        BigDecimal thickness = Millimetres.dimension(lot.dimensions(), "thickness")
+    private Tray.Batch batch(Lot lot) {
+        BigDecimal thickness = sizes.dimension(lot.dimensions(), "thickness")
                 .map(mm ->
                         mm.setScale(Math.max(1, mm.stripTrailingZeros().scale()), java.math.RoundingMode.UNNECESSARY))
                 .orElse(null);

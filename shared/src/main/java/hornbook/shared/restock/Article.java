@@ -31,6 +31,11 @@ record Article(List<Lot> lots) {
         return alike.values().stream().map(Article::new).toList();
     }
 
+    /** What it is known by among all articles. */
+    String key() {
+        return lots.getFirst().id();
+    }
+
     /** The lot that stands for it on a list: the one bought for, else the first. */
     Lot lot() {
         return lots.stream()
@@ -91,7 +96,7 @@ record Article(List<Lot> lots) {
         int months = Math.max(1, (int) Period.between(first, today.plusDays(1)).toTotalMonths());
         int[] pieces = new int[months];
         LocalDate last = null;
-        int times = 0;
+        Takings takings = Takings.NONE;
         for (LotLedger line : lines) {
             for (LotLedger.Taken taken : line.taken()) {
                 if (taken.day().isAfter(today)) {
@@ -99,10 +104,10 @@ record Article(List<Lot> lots) {
                 }
                 int ago = (int) Period.between(taken.day(), today).toTotalMonths();
                 pieces[Math.max(0, months - 1 - ago)] += taken.pieces();
-                times++;
+                takings = takings.and(taken.pieces());
                 last = last == null || taken.day().isAfter(last) ? taken.day() : last;
             }
         }
-        return new Use(pieces, times, last);
+        return new Use(pieces, takings, last);
     }
 }

@@ -12,16 +12,17 @@ record KindUse(List<Use> uses) {
     Forecast lend(Use own) {
         int times = uses.stream().mapToInt(Use::times).sum() - own.times();
         if (times < Forecast.ENOUGH) {
-            return new Forecast(own.mean(), own.variance(), "hardly used, and so is its kind");
+            return new Forecast(own.mean(), own.variance(), own.taken(), "hardly used, and so is its kind");
         }
         double months = uses.stream().mapToDouble(u -> u.months().length).sum();
         double mean = uses.stream().mapToDouble(Use::pieces).sum() / months;
         double lumps = Math.max(1, uses.stream().mapToDouble(Use::variance).sum() / uses.stream().mapToDouble(Use::mean).sum());
         double apart = apart(mean, lumps, months);
+        Takings taken = uses.stream().map(Use::taken).reduce(Takings.NONE, Takings::plus);
         double rate = apart <= 0
                 ? mean
                 : (mean * mean / apart + own.pieces()) / (mean / apart + own.months().length);
-        return new Forecast(rate, rate * lumps, "borrowed from its kind");
+        return new Forecast(rate, rate * lumps, taken, "borrowed from its kind");
     }
 
     /** Variance of the true rates: that of the rates seen less what chance alone would give. */

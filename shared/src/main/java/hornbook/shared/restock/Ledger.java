@@ -2,8 +2,7 @@ package hornbook.shared.restock;
 
 import hornbook.shared.shop.Movement;
 import hornbook.shared.shop.MovementKind;
-import hornbook.shared.store.Books;
-import hornbook.shared.store.Change;
+import hornbook.shared.store.View;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -11,34 +10,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/**
- * What the ledger says of each lot's use and of each supplier's deliveries, kept up: read once, then only what the feed
- * has since added.
- */
+/** What the ledger says of each lot's use and of each supplier's deliveries; lines are only added. */
 final class Ledger {
     private static final String TAKES_BACK = "takes back ";
 
-    private final Books books;
     private final Map<String, LotLedger> lots = new HashMap<>();
     private final Map<String, List<Movement>> receipts = new HashMap<>();
-    private long seen;
-
-    Ledger(Books books) {
-        this.books = books;
-        seen = books.feedEnd();
-        books.all(Movement.class).forEach(this::add);
-    }
-
-    /** Takes in what was written since. */
-    void catchUp() {
-        List<Change> since = books.feedAfter(seen);
-        for (Change change : since) {
-            if (change.kind().equals("movement")) {
-                books.find(Movement.class, change.id()).ifPresent(this::add);
-            }
-            seen = change.seq();
-        }
-    }
 
     Optional<LotLedger> lot(String id) {
         return Optional.ofNullable(lots.get(id));
@@ -48,7 +25,8 @@ final class Ledger {
         return receipts.getOrDefault(supplier, List.of());
     }
 
-    private void add(Movement movement) {
+    /** @param view of the books the line stands in: where it takes another back, that one is looked up */
+    void add(Movement movement, View view) {
         LotLedger lot = lots.computeIfAbsent(movement.lot(), id -> new LotLedger());
         lot.seen(movement.date());
         switch (movement.kind()) {
@@ -60,15 +38,15 @@ final class Ledger {
                             .add(movement);
                 }
             }
-            case CORRECTION -> takenBack(movement).ifPresent(use -> lot.unuse(use.date(), -use.qty()));
+            case CORRECTION -> takenBack(movement, view).ifPresent(use -> lot.unuse(use.date(), -use.qty()));
             default -> {}
         }
     }
 
     /** The use that an undo has answered: as if it had not been. */
-    private Optional<Movement> takenBack(Movement correction) {
+    private Optional<Movement> takenBack(Movement correction, View view) {
         return correction.note().startsWith(TAKES_BACK)
-                ? books.find(Movement.class, correction.note().substring(TAKES_BACK.length()))
+                ? view.find(Movement.class, correction.note().substring(TAKES_BACK.length()))
                         .filter(m -> m.kind() == MovementKind.USE)
                 : Optional.empty();
     }

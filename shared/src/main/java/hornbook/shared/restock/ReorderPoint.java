@@ -8,22 +8,20 @@ final class ReorderPoint {
     private ReorderPoint() {}
 
     /**
-     * The least s such that the demand over the wait is at most s with the chance of {@code level}.
-     *
-     * @param perMonth mean demand a month
-     * @param variance of a month's demand
+     * The least s such that, from the taking that brings the stock down to it until the goods are there, no more than s is
+     * taken with the chance of {@code level}.
      */
-    static int of(double perMonth, double variance, Wait wait, double level) {
+    static int of(Forecast forecast, Wait wait, double level) {
         int point = 0;
         int step = 1;
-        while (chance(perMonth, variance, wait, point) < level && point < MOST) {
+        while (chance(forecast, wait, point) < level && point < MOST) {
             point += step;
             step *= 2;
         }
         int low = point - step / 2;
         while (point - low > 1) {
             int middle = (low + point) / 2;
-            if (chance(perMonth, variance, wait, middle) < level) {
+            if (chance(forecast, wait, middle) < level) {
                 low = middle;
             } else {
                 point = middle;
@@ -33,11 +31,14 @@ final class ReorderPoint {
     }
 
     /** Chance that so many are enough, over all the spans the wait may take. */
-    private static double chance(double perMonth, double variance, Wait wait, int pieces) {
+    private static double chance(Forecast forecast, Wait wait, int pieces) {
         double sum = 0;
-        for (double span : wait.months()) {
-            sum += new Counts(perMonth * span, variance * span).atMost(pieces);
+        for (int i = 0; i < wait.months().length; i++) {
+            double span = wait.months()[i];
+            double mean = forecast.perMonth() * span + forecast.taken().excess();
+            double variance = forecast.variance() * span + forecast.taken().excessVariance();
+            sum += wait.chances()[i] * new Counts(mean, variance).atMost(pieces);
         }
-        return sum / wait.months().length;
+        return sum;
     }
 }

@@ -3,7 +3,7 @@ package hornbook.shared.restock;
 import java.util.List;
 
 /**
- * The list, what is most pressing first: empty places, then by how far under the point.
+ * The list: what is to be ordered first, and of that empty places, then what is farthest under its point.
  *
  * @param remarks what is wrong with the books, a line each
  */

@@ -9,10 +9,14 @@ import org.jspecify.annotations.Nullable;
  * What was used of an article.
  *
  * @param months pieces a month, oldest first, the last month ending today
- * @param times how often something was taken
+ * @param taken how often, and how much at a time
  * @param last the day of the last use
  */
-record Use(int[] months, int times, @Nullable LocalDate last) {
+record Use(int[] months, Takings taken, @Nullable LocalDate last) {
+    int times() {
+        return taken.times();
+    }
+
     int pieces() {
         return Arrays.stream(months).sum();
     }

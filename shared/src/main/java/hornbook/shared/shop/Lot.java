@@ -57,6 +57,28 @@ public record Lot(
                 note);
     }
 
+    public Lot withNote(String other) {
+        return new Lot(
+                id,
+                drawer,
+                place,
+                item,
+                title,
+                fitsMakes,
+                fitsModels,
+                dimensions,
+                thread,
+                material,
+                colour,
+                state,
+                count,
+                reserve,
+                keepsake,
+                supplier,
+                pack,
+                other);
+    }
+
     public Lot withReserve(boolean other) {
         return new Lot(
                 id,

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.json.JsonMapper;
@@ -26,6 +27,12 @@ public final class View {
     /** Every record of a kind that is not retired, in the order in which they were first written. */
     public <T extends ShopRecord> List<T> all(Class<T> type) {
         return query.all(type);
+    }
+
+    /** As {@link #all}, one after another: a ledger of many years need not stand in memory. */
+    public <T extends ShopRecord> void each(Class<T> type, Consumer<T> taker) {
+        Table<T> table = Table.of(type);
+        query.each(table.selectAll(), row -> taker.accept(table.record(row)));
     }
 
     /** The numbers of every record of a kind that is not retired. */

@@ -21,9 +21,16 @@ public final class Verdicts {
     private static final String KEEP = "keep";
 
     private final Map<String, Supplier> suppliers = new LinkedHashMap<>();
+    private final Map<Pattern, Supplier> names = new LinkedHashMap<>();
 
     public Verdicts(Collection<Supplier> suppliers) {
-        suppliers.forEach(s -> this.suppliers.put(s.id(), s));
+        for (Supplier supplier : suppliers) {
+            this.suppliers.put(supplier.id(), supplier);
+            String first = supplier.name().split(" ", -1)[0];
+            if (avoided(supplier) && !first.isEmpty()) {
+                names.put(Pattern.compile("\\b" + Pattern.quote(first) + "\\b"), supplier);
+            }
+        }
     }
 
     /** The lot's supplier, where the books name one. */
@@ -63,11 +70,9 @@ public final class Verdicts {
     /** Goods without a supplier are still known by the name that somebody wrote on them. */
     private Optional<Supplier> named(Lot lot) {
         String text = lot.title() + " " + lot.note();
-        return suppliers.values().stream()
-                .filter(Verdicts::avoided)
-                .filter(s -> Pattern.compile("\\b" + Pattern.quote(s.name().split(" ")[0]) + "\\b")
-                        .matcher(text)
-                        .find())
+        return names.entrySet().stream()
+                .filter(name -> name.getKey().matcher(text).find())
+                .map(Map.Entry::getValue)
                 .findFirst();
     }
 }

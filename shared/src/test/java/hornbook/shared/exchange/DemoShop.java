@@ -15,7 +15,7 @@ public final class DemoShop {
     /** Opens such a shop in an empty folder; today is 2026-09-30. */
     public static Books open(Path folder) {
         Books books = Books.open(folder, Access.WRITE);
-        ImportReport report = new Import(books, SmallShop.NO_KNOWLEDGE).from(FILES, false);
+        ImportReport report = new Import(books, new NoKnowledge()).from(FILES, false);
         assertThat(report.refused()).isEmpty();
         return books;
     }

@@ -2,6 +2,7 @@ package hornbook.shared.pads;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hornbook.shared.measure.PadSize;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -24,9 +25,10 @@ class ChoiceTest {
         for (int trial = 0; trial < 6; trial++) {
             List<Cup> cups = cups(random);
             List<Seat> seats = new ArrayList<>();
-            cups.forEach(cup -> seats.add(new Seat(
-                    HalfSize.ruled(cup.diameter(), Tie.UP),
-                    HalfSize.off(cup.diameter(), HalfSize.ruled(cup.diameter(), Tie.UP)))));
+            cups.forEach(cup -> {
+                int ruled = HalfSize.ruled(cup.diameter(), PadSize.Tie.UP).orElseThrow();
+                seats.add(new Seat(ruled, HalfSize.off(cup.diameter(), ruled)));
+            });
             List<Tray> trays = trays(random);
             Choice.Result found = Choice.best(seats, trays, new Horns(Goods.PADS, cups, seats, trays).decisions());
             assertThat(found.proven()).isTrue();

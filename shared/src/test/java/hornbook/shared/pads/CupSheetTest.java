@@ -3,6 +3,8 @@ package hornbook.shared.pads;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.shared.exchange.Refusal;
+import hornbook.shared.measure.SizeReader;
+import hornbook.shared.measure.StandardSizes;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -11,11 +13,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class CupSheetTest {
+    private static final SizeReader SIZES = StandardSizes.load().reader();
+
     @TempDir
     Path folder;
 
     private CupSheet read(String text) throws Exception {
-        return CupSheet.read(Files.writeString(folder.resolve("cups.csv"), text));
+        return CupSheet.read(Files.writeString(folder.resolve("cups.csv"), text), SIZES);
     }
 
     @Test
@@ -60,7 +64,7 @@ class CupSheetTest {
     void aFileWithoutTheColumnsOrWithoutTextIsRefusedWhole() throws Exception {
         assertThat(read("key,size\nf,31\n").refused()).extracting(Refusal::row).containsExactly(0L);
         assertThat(read("").refused()).hasSize(1);
-        assertThat(CupSheet.read(folder.resolve("none.csv")).refused()).isNotEmpty();
+        assertThat(CupSheet.read(folder.resolve("none.csv"), SIZES).refused()).isNotEmpty();
     }
 
     /** Whatever is thrown at it, it answers; each row is taken or refused. */

@@ -2,6 +2,7 @@ package hornbook.shared.pads;
 
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
+import hornbook.shared.measure.PadSize;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -63,7 +64,7 @@ public final class PadsBench {
             double mm = 9 + 37.0 * ((place * 7) % NAMES.length) / NAMES.length + 3 * random.nextDouble();
             BigDecimal diameter = BigDecimal.valueOf(Math.round(mm * 10), 1);
             cups.add(new Cup("cup-" + NAMES[place], diameter, "j-" + i / NAMES.length, null, null));
-            int ruled = HalfSize.ruled(diameter, Tie.UP);
+            int ruled = HalfSize.ruled(diameter, PadSize.Tie.UP).orElseThrow();
             seats.add(new Seat(ruled, HalfSize.off(diameter, ruled)));
         }
         int[] counts = new int[HalfSize.MOST];

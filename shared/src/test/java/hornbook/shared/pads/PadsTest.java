@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hornbook.shared.exchange.DemoShop;
+import hornbook.shared.measure.StandardSizes;
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.store.Books;
 import java.math.BigDecimal;
@@ -32,7 +33,7 @@ class PadsTest {
         books.close();
     }
 
-    private final Pads pads = new Pads(books);
+    private final Pads pads = new Pads(books, StandardSizes.load().reader());
 
     private static Optional<Assignment> of(PadAnswer answer, String job, String cup) {
         return answer.assignments().stream()

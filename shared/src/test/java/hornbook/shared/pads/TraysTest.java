@@ -2,6 +2,7 @@ package hornbook.shared.pads;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hornbook.shared.measure.StandardSizes;
 import hornbook.shared.shop.Count;
 import hornbook.shared.shop.Lot;
 import hornbook.shared.supply.Verdicts;
@@ -27,7 +28,7 @@ class TraysTest {
     })
     void whatMayBeTaken(String count, String set, String note, boolean asked, int there) {
         Lot lot = Lots.pad("lot-1", SIZE, Count.read(count).orElseThrow(), set, note);
-        List<Tray> trays = new Trays(new Verdicts(List.of()), asked).of(Goods.PADS, List.of(lot));
+        List<Tray> trays = new Trays(new Millimetres(StandardSizes.load().reader()), new Verdicts(List.of()), asked).of(Goods.PADS, List.of(lot));
         assertThat(trays.stream().mapToInt(tray -> tray.stock()[67]).sum()).isEqualTo(there);
     }
 }

@@ -1,0 +1,72 @@
+package hornbook.shared.restock;
+
+import hornbook.shared.shop.BadInput;
+import hornbook.shared.store.Books;
+import hornbook.shared.store.View;
+import java.math.BigDecimal;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Answers what is about to run out and what to order: free stock against the demand until a delivery comes. Keeps what it
+ * has read, so that the list after one change costs little; one of it serves a shop.
+ */
+public final class Restock {
+    /** The setting that holds the chance of no shortage from order to arrival, as 0.95. */
+    public static final String LEVEL = "service_level";
+
+    private static final double USUAL_LEVEL = 0.95;
+
+    private final Books books;
+    private final Holdings holdings = new Holdings();
+
+    public Restock(Books books) {
+        this.books = books;
+    }
+
+    /**
+     * The list.
+     *
+     * @throws BadInput where a wanted lot is not in the books, or the level is no chance
+     */
+    public synchronized RestockAnswer ask(RestockQuestion question) {
+        return books.reading(view -> {
+            holdings.catchUp(view);
+            return new Round(view, holdings, question, level(view)).answer();
+        });
+    }
+
+    /**
+     * The lines to order, a list a supplier, with what it would cost at the last prices paid.
+     *
+     * @throws BadInput where the setting of smallest orders cannot be read
+     */
+    public synchronized List<OrderList> orders(RestockAnswer answer) {
+        Map<String, BigDecimal> prices = new HashMap<>();
+        answer.lines().stream()
+                .flatMap(line -> Optional.ofNullable(line.lot()).stream())
+                .forEach(lot -> holdings.ledger()
+                        .lot(lot)
+                        .flatMap(LotLedger::lastPrice)
+                        .ifPresent(price -> prices.put(lot, price)));
+        return OrderList.of(answer.lines(), prices, books.setting(OrderList.SMALLEST));
+    }
+
+    private static double level(View view) {
+        Optional<String> written = view.setting(LEVEL);
+        if (written.isEmpty()) {
+            return USUAL_LEVEL;
+        }
+        try {
+            double level = Double.parseDouble(written.get().replace("\"", ""));
+            if (level >= 0.5 && level <= 0.999) {
+                return level;
+            }
+        } catch (NumberFormatException e) {
+            // Told below, as any other value that is no chance.
+        }
+        throw new BadInput("setting " + LEVEL + " is " + written.get() + ": write a chance from 0.5 to 0.999, as 0.95");
+    }
+}

@@ -1,0 +1,15 @@
+package hornbook.shared.restock;
+
+import java.util.Locale;
+
+/** Whether to buy it again. */
+public enum Verdict {
+    KEEP,
+    AVOID,
+    ON_TRIAL;
+
+    /** As it stands in the books. */
+    String written() {
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+}
