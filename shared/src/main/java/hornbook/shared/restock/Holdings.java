@@ -28,8 +28,10 @@ final class Holdings {
     private final Map<String, Deliveries> deliveries = new HashMap<>();
     private final Map<String, Point> points = new HashMap<>();
     private final Map<String, Forecast> forecasts = new HashMap<>();
+    private final Set<String> quiet = new HashSet<>();
     private final Map<String, List<Article>> articles = new LinkedHashMap<>();
     private LocalDate today = LocalDate.MIN;
+    private double level;
     private long seen = -1;
 
     /** Takes in what the books hold by now. */
@@ -47,6 +49,7 @@ final class Holdings {
             uses.clear();
             kinds.clear();
             forecasts.clear();
+            quiet.clear();
         }
     }
 
@@ -58,10 +61,13 @@ final class Holdings {
                 view.find(Movement.class, change.id()).ifPresent(line -> {
                     ledger.add(line, view);
                     touched.add(line.lot());
-                    deliveries.remove(line.supplier());
+                    if (deliveries.remove(line.supplier()) != null) {
+                        quiet.clear();
+                    }
                 });
             } else if (change.kind().equals("supplier")) {
                 deliveries.remove(change.id());
+                quiet.clear();
             } else if (change.kind().equals("lot")) {
                 touched.add(change.id());
             }
@@ -97,6 +103,7 @@ final class Holdings {
     /** What was reckoned for the lots touched, and for those that borrow from them. */
     private void forget(String item, Set<String> touched) {
         kinds.remove(item);
+        ofKind(item).forEach(article -> quiet.remove(article.key()));
         for (Article article : ofKind(item)) {
             boolean own = article.lots().stream().anyMatch(lot -> touched.contains(lot.id()));
             Use use = own ? uses.remove(article.key()) : uses.get(article.key());
@@ -156,6 +163,23 @@ final class Holdings {
             points.put(article.key(), known);
         }
         return known.pieces();
+    }
+
+    /** Was there nothing to say of it, by itself, and has nothing changed since? */
+    boolean quiet(Article article) {
+        return quiet.contains(article.key());
+    }
+
+    void quieten(Article article) {
+        quiet.add(article.key());
+    }
+
+    /** Another level: every point is another. */
+    void at(double asked) {
+        if (level != asked) {
+            level = asked;
+            quiet.clear();
+        }
     }
 
     Ledger ledger() {

@@ -42,6 +42,7 @@ final class Round {
         });
         this.suppliers = view.all(Supplier.class);
         this.verdicts = new Verdicts(suppliers);
+        holdings.at(level);
         Demand.check(question.wanted(), holdings);
     }
 
@@ -49,14 +50,27 @@ final class Round {
         List<RestockLine> lines = new ArrayList<>();
         List<String> remarks = new ArrayList<>();
         for (Article article : holdings.articles()) {
-            article.lots().stream()
-                    .filter(lot -> Article.least(lot.count()) < 0)
-                    .forEach(lot -> remarks.add(negative(lot)));
-            line(article).ifPresent(lines::add);
+            boolean asked =
+                    article.lots().stream().anyMatch(lot -> wanted.containsKey(lot.id()) || orders.containsKey(lot.id()));
+            if (asked || !holdings.quiet(article)) {
+                consider(article, asked, lines, remarks);
+            }
         }
         question.wanted().stream().filter(w -> w.lot() == null).forEach(w -> lines.add(withoutLot(w)));
         lines.sort(PRESSING);
         return new RestockAnswer(List.copyOf(lines), List.copyOf(remarks));
+    }
+
+    private void consider(Article article, boolean asked, List<RestockLine> lines, List<String> remarks) {
+        List<Lot> below = article.lots().stream()
+                .filter(lot -> Article.least(lot.count()) < 0)
+                .toList();
+        below.forEach(lot -> remarks.add(negative(lot)));
+        Optional<RestockLine> line = line(article, !below.isEmpty());
+        line.ifPresent(lines::add);
+        if (line.isEmpty() && below.isEmpty() && !asked) {
+            holdings.quieten(article);
+        }
     }
 
     private static String negative(Lot lot) {
@@ -64,10 +78,10 @@ final class Round {
                 + ", which cannot be: count it with “hornbook stock count " + lot.id() + " N”";
     }
 
-    private Optional<RestockLine> line(Article article) {
+    /** @param below does the ledger count one of its lots under nought? */
+    private Optional<RestockLine> line(Article article, boolean below) {
         Use use = holdings.use(article);
         Demand demand = Demand.of(article, wanted, orders);
-        boolean below = article.lots().stream().anyMatch(lot -> Article.least(lot.count()) < 0);
         boolean idle = use.times() == 0 && demand.wanted().isEmpty() && !below;
         if (idle || article.onlyReserve() || replaced(article)) {
             return Optional.empty();
