@@ -110,7 +110,9 @@ final class Choice {
             List<Integer> cups = cupsOf.get(tray);
             filled.set(
                     tray,
-                    Sweep.fill(cups.stream().map(seats::get).toList(), trays.get(tray).stock()));
+                    Sweep.fill(
+                            cups.stream().map(seats::get).toList(),
+                            trays.get(tray).stock()));
         }
     }
 

@@ -24,8 +24,7 @@ enum Goods {
         if (this == PADS) {
             return Optional.of(cup.diameter());
         }
-        return Optional.ofNullable(cup.rim())
-                .map(rim -> rim.subtract(CLEAR_OF_RIM));
+        return Optional.ofNullable(cup.rim()).map(rim -> rim.subtract(CLEAR_OF_RIM));
     }
 
     /** Is a lot of these goods? Pads that were in a horn are not put in again; resonators are. */

@@ -51,7 +51,8 @@ final class Horns {
     private Decision look(List<Unit> units) {
         List<Integer> first = options(units.getFirst());
         if (first.size() == 1 && units.stream().allMatch(unit -> options(unit).equals(first))) {
-            List<Integer> all = units.stream().flatMap(unit -> unit.cups().stream()).toList();
+            List<Integer> all =
+                    units.stream().flatMap(unit -> unit.cups().stream()).toList();
             return new Decision(
                     List.of(new Alternative(List.of(new Placement(all, first.getFirst(), Score.NOTHING)), List.of())));
         }

@@ -100,6 +100,7 @@ public final class Pads {
         return books.setting(TIE)
                         .filter(json -> json.equalsIgnoreCase("\"down\""))
                         .isPresent()
-                ? PadSize.Tie.DOWN : PadSize.Tie.UP;
+                ? PadSize.Tie.DOWN
+                : PadSize.Tie.UP;
     }
 }

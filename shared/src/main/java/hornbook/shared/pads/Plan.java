@@ -24,7 +24,8 @@ final class Plan {
     private final Map<Integer, Lot> lots = new TreeMap<>();
     private final Map<Integer, int[]> left = new HashMap<>();
 
-    private Plan(Goods goods, List<Cup> cups, List<Seat> seats, List<Tray> trays, Choice.Result result, List<String> unfit) {
+    private Plan(
+            Goods goods, List<Cup> cups, List<Seat> seats, List<Tray> trays, Choice.Result result, List<String> unfit) {
         this.goods = goods;
         this.cups = cups;
         this.seats = seats;
@@ -49,7 +50,11 @@ final class Plan {
             }
         }
         return new Plan(
-                goods, cups, seats, trays, Choice.best(seats, trays, new Horns(goods, cups, seats, trays).decisions()),
+                goods,
+                cups,
+                seats,
+                trays,
+                Choice.best(seats, trays, new Horns(goods, cups, seats, trays).decisions()),
                 unfit);
     }
 

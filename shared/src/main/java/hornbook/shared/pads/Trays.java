@@ -29,8 +29,8 @@ final class Trays {
             if (goods.holds(lot) && !lot.keepsake() && !verdicts.avoided(lot)) {
                 sizes.dimension(lot.dimensions(), "size")
                         .flatMap(HalfSize::exactly)
-                        .ifPresent(size -> trays.computeIfAbsent(batch(lot), Tray::new)
-                                .add(size, lot, reserve || !lot.reserve()));
+                        .ifPresent(size ->
+                                trays.computeIfAbsent(batch(lot), Tray::new).add(size, lot, reserve || !lot.reserve()));
             }
         }
         return new ArrayList<>(trays.values().stream().filter(Tray::counted).toList());

@@ -34,8 +34,8 @@ record Unit(List<Integer> cups, @Nullable BigDecimal thickness, boolean ownLook)
                     .add(cup);
         }
         List<Unit> units = new ArrayList<>();
-        groups.forEach((name, group) -> units.add(
-                new Unit(group, goods == Goods.PADS ? middle(group, all) : null, name.startsWith("oct"))));
+        groups.forEach((name, group) ->
+                units.add(new Unit(group, goods == Goods.PADS ? middle(group, all) : null, name.startsWith("oct"))));
         return units;
     }
 

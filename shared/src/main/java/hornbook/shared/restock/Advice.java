@@ -7,20 +7,30 @@ import java.util.Optional;
 record Advice(int order, String why) {
 
     static Advice of(Standing standing, Verdicts verdicts) {
-        String reason = String.join("; ", stock(standing, verdicts), use(standing), standing.source().days());
+        String reason = String.join(
+                "; ",
+                stock(standing, verdicts),
+                use(standing),
+                standing.source().days());
         Optional<String> first = first(standing);
         int order = first.isPresent() ? 0 : standing.need().order();
         return new Advice(order, reason + ": " + first.orElse(order(standing, order)));
     }
 
     private static String stock(Standing standing, Verdicts verdicts) {
-        StringBuilder text = new StringBuilder(there(standing, standing.article().uncounted(verdicts)));
+        StringBuilder text =
+                new StringBuilder(there(standing, standing.article().uncounted(verdicts)));
         if (standing.demand().pieces() > 0) {
             text.append(", ").append(standing.demand().pieces()).append(" wanted");
-            text.append(standing.demand().jobs().isEmpty() ? "" : " by " + standing.demand().jobs());
+            text.append(
+                    standing.demand().jobs().isEmpty()
+                            ? ""
+                            : " by " + standing.demand().jobs());
         }
-        standing.demand().orders().forEach(order -> text.append(", %d on order since %s (%s)"
-                .formatted(order.qty(), order.orderedOn(), order.orderRef())));
+        standing.demand()
+                .orders()
+                .forEach(order -> text.append(
+                        ", %d on order since %s (%s)".formatted(order.qty(), order.orderedOn(), order.orderRef())));
         return text.toString();
     }
 

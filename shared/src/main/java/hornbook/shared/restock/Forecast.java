@@ -13,7 +13,8 @@ record Forecast(double perMonth, double variance, Takings taken, String how) {
 
     static Forecast of(Use use) {
         if (use.fading()) {
-            return new Forecast(Intermittent.tsb(use.months(), ALPHA), use.variance(), use.taken(), "less and less used");
+            return new Forecast(
+                    Intermittent.tsb(use.months(), ALPHA), use.variance(), use.taken(), "less and less used");
         }
         return new Forecast(Intermittent.of(use.months(), ALPHA).sba(), use.variance(), use.taken(), "");
     }

@@ -114,7 +114,8 @@ final class Holdings {
     }
 
     private void group(String item) {
-        articles.put(item, Article.of(List.copyOf(lots.getOrDefault(item, Map.of()).values())));
+        articles.put(
+                item, Article.of(List.copyOf(lots.getOrDefault(item, Map.of()).values())));
     }
 
     List<Article> articles() {
@@ -148,8 +149,7 @@ final class Holdings {
     }
 
     Deliveries deliveries(Supplier supplier) {
-        return deliveries.computeIfAbsent(
-                supplier.id(), id -> Deliveries.of(supplier, ledger.receipts(id)));
+        return deliveries.computeIfAbsent(supplier.id(), id -> Deliveries.of(supplier, ledger.receipts(id)));
     }
 
     private record Point(Forecast forecast, Deliveries deliveries, double level, int pieces) {}

@@ -16,12 +16,13 @@ record KindUse(List<Use> uses) {
         }
         double months = uses.stream().mapToDouble(u -> u.months().length).sum();
         double mean = uses.stream().mapToDouble(Use::pieces).sum() / months;
-        double lumps = Math.max(1, uses.stream().mapToDouble(Use::variance).sum() / uses.stream().mapToDouble(Use::mean).sum());
+        double lumps = Math.max(
+                1,
+                uses.stream().mapToDouble(Use::variance).sum()
+                        / uses.stream().mapToDouble(Use::mean).sum());
         double apart = apart(mean, lumps, months);
         Takings taken = uses.stream().map(Use::taken).reduce(Takings.NONE, Takings::plus);
-        double rate = apart <= 0
-                ? mean
-                : (mean * mean / apart + own.pieces()) / (mean / apart + own.months().length);
+        double rate = apart <= 0 ? mean : (mean * mean / apart + own.pieces()) / (mean / apart + own.months().length);
         return new Forecast(rate, rate * lumps, taken, "borrowed from its kind");
     }
 

@@ -31,12 +31,12 @@ public final class OrderBook {
             known(w, supplier);
             for (RestockLine line : lines) {
                 if (line.lot() == null || line.order() < 1) {
-                    throw new BadInput(line.what() + ": " + (line.lot() == null
-                            ? "the shop keeps no such lot: make one first"
-                            : "nothing is to be ordered: " + line.why()));
+                    throw new BadInput(line.what() + ": "
+                            + (line.lot() == null
+                                    ? "the shop keeps no such lot: make one first"
+                                    : "nothing is to be ordered: " + line.why()));
                 }
-                w.put(new OpenOrder(
-                        w.nextId(OpenOrder.class), line.lot(), line.order(), supplier, books.today()));
+                w.put(new OpenOrder(w.nextId(OpenOrder.class), line.lot(), line.order(), supplier, books.today()));
             }
         });
     }
@@ -58,8 +58,7 @@ public final class OrderBook {
             Lot lot = w.find(Lot.class, id)
                     .orElseThrow(() -> new BadInput("lot " + id + " is not in the books: see “hornbook find”"));
             String note = lot.note().isBlank() ? "" : lot.note() + "; ";
-            w.put(lot.withNote(
-                    note + Verdicts.MARK + verdict.written() + ", " + books.today() + ": " + reason));
+            w.put(lot.withNote(note + Verdicts.MARK + verdict.written() + ", " + books.today() + ": " + reason));
         });
     }
 

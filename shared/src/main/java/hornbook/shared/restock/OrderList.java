@@ -58,11 +58,16 @@ public record OrderList(
     static List<OrderList> of(List<RestockLine> all, Map<String, BigDecimal> prices, Optional<String> smallest) {
         Map<String, BigDecimal> least = smallest(smallest);
         Map<String, List<RestockLine>> bySupplier = new TreeMap<>();
-        all.stream().filter(line -> line.order() > 0).forEach(line -> bySupplier
-                .computeIfAbsent(
-                        line.supplierName() == null ? "\uFFFF" : line.supplierName(), n -> new java.util.ArrayList<>())
-                .add(line));
-        return bySupplier.values().stream().map(lines -> of(lines, prices, least)).toList();
+        all.stream()
+                .filter(line -> line.order() > 0)
+                .forEach(line -> bySupplier
+                        .computeIfAbsent(
+                                line.supplierName() == null ? "\uFFFF" : line.supplierName(),
+                                n -> new java.util.ArrayList<>())
+                        .add(line));
+        return bySupplier.values().stream()
+                .map(lines -> of(lines, prices, least))
+                .toList();
     }
 
     private static OrderList of(
@@ -78,7 +83,10 @@ public record OrderList(
         String heed = least == null || total == null || total.compareTo(least) >= 0
                 ? null
                 : "comes to %s, under the smallest order of %s: add %s"
-                        .formatted(total.toPlainString(), least.toPlainString(), least.subtract(total).toPlainString());
+                        .formatted(
+                                total.toPlainString(),
+                                least.toPlainString(),
+                                least.subtract(total).toPlainString());
         return new OrderList(first.supplier(), name, List.copyOf(lines), total, heed);
     }
 

@@ -17,7 +17,8 @@ import java.util.stream.Collectors;
 
 /** One going through all articles. */
 final class Round {
-    private static final Comparator<RestockLine> PRESSING = Comparator.comparing((RestockLine line) -> line.order() == 0)
+    private static final Comparator<RestockLine> PRESSING = Comparator.comparing(
+                    (RestockLine line) -> line.order() == 0)
             .thenComparing(line -> line.onHand() > 0)
             .thenComparing(line -> line.onHand() - line.wanted() + line.onOrder() - line.reorderPoint());
 
@@ -50,8 +51,8 @@ final class Round {
         List<RestockLine> lines = new ArrayList<>();
         List<String> remarks = new ArrayList<>();
         for (Article article : holdings.articles()) {
-            boolean asked =
-                    article.lots().stream().anyMatch(lot -> wanted.containsKey(lot.id()) || orders.containsKey(lot.id()));
+            boolean asked = article.lots().stream()
+                    .anyMatch(lot -> wanted.containsKey(lot.id()) || orders.containsKey(lot.id()));
             if (asked || !holdings.quiet(article)) {
                 consider(article, asked, lines, remarks);
             }
@@ -74,8 +75,8 @@ final class Round {
     }
 
     private static String negative(Lot lot) {
-        return lot.id() + " (" + lot.title() + "): its ledger says " + lot.count().written()
-                + ", which cannot be: count it with “hornbook stock count " + lot.id() + " N”";
+        return lot.id() + " (" + lot.title() + "): its ledger says "
+                + lot.count().written() + ", which cannot be: count it with “hornbook stock count " + lot.id() + " N”";
     }
 
     /** @param below does the ledger count one of its lots under nought? */
@@ -89,13 +90,10 @@ final class Round {
         Source source = source(verdicts.supplier(article.lot()), verdicts.avoid(article.lot()));
         Forecast forecast = holdings.forecast(article);
         boolean used = use.times() > 0;
-        int point = used
-                ? holdings.point(article, forecast, source.deliveries(), level)
-                : 0;
+        int point = used ? holdings.point(article, forecast, source.deliveries(), level) : 0;
         int onHand = article.onHand(verdicts);
         int pack = Optional.ofNullable(article.lot().pack()).filter(p -> p > 0).orElse(1);
-        Need need = Need.of(
-                Math.max(0, onHand) - demand.pieces(), demand.onOrder(), point, forecast, pack, used);
+        Need need = Need.of(Math.max(0, onHand) - demand.pieces(), demand.onOrder(), point, forecast, pack, used);
         boolean emptied = onHand <= 0 && used;
         return need.due() || emptied || below
                 ? Optional.of(line(new Standing(article, use, forecast, demand, source, need, onHand)))
@@ -187,7 +185,6 @@ final class Round {
     }
 
     private Source source(Optional<Supplier> supplier, Optional<String> avoid) {
-        return new Source(
-                supplier, supplier.map(holdings::deliveries).orElse(new Deliveries(List.of())), avoid);
+        return new Source(supplier, supplier.map(holdings::deliveries).orElse(new Deliveries(List.of())), avoid);
     }
 }

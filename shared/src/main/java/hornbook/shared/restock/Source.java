@@ -25,8 +25,11 @@ record Source(Optional<Supplier> supplier, Deliveries deliveries, Optional<Strin
     List<String> remarks() {
         List<String> remarks = new ArrayList<>();
         supplier.filter(s -> !deliveries.enough()).ifPresent(s -> remarks.add(few(s)));
-        avoid.ifPresent(why -> remarks.add(
-                why + deliveries.typical().map(days -> " It takes " + days + " days.").orElse("")));
+        avoid.ifPresent(why -> remarks.add(why
+                + deliveries
+                        .typical()
+                        .map(days -> " It takes " + days + " days.")
+                        .orElse("")));
         return remarks;
     }
 
@@ -35,7 +38,8 @@ record Source(Optional<Supplier> supplier, Deliveries deliveries, Optional<Strin
                 .typical()
                 .map(days -> "%s: %d on record, so %d days half as many more or less are reckoned with"
                         .formatted(supplier.name(), deliveries.days().size(), days))
-                .orElse("%s: no delivery on record, so %d days half as many more or less are reckoned with: ask how long"
-                        .formatted(supplier.name(), Wait.UNKNOWN_DAYS));
+                .orElse(
+                        "%s: no delivery on record, so %d days half as many more or less are reckoned with: ask how long"
+                                .formatted(supplier.name(), Wait.UNKNOWN_DAYS));
     }
 }

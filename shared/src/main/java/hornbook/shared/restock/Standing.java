@@ -5,5 +5,4 @@ package hornbook.shared.restock;
  *
  * @param onHand pieces that count
  */
-record Standing(
-        Article article, Use use, Forecast forecast, Demand demand, Source source, Need need, int onHand) {}
+record Standing(Article article, Use use, Forecast forecast, Demand demand, Source source, Need need, int onHand) {}

@@ -16,8 +16,7 @@ record Takings(int times, double pieces, double squares, double cubes) {
     }
 
     Takings plus(Takings other) {
-        return new Takings(
-                times + other.times, pieces + other.pieces, squares + other.squares, cubes + other.cubes);
+        return new Takings(times + other.times, pieces + other.pieces, squares + other.squares, cubes + other.cubes);
     }
 
     /** Mean pieces below the point when an order is due. */

@@ -28,14 +28,18 @@ record Use(int[] months, Takings taken, @Nullable LocalDate last) {
     /** Of a month's pieces, over the months less one; 0 with less than two months. */
     double variance() {
         double mean = mean();
-        double squares = Arrays.stream(months).mapToDouble(m -> (m - mean) * (m - mean)).sum();
+        double squares =
+                Arrays.stream(months).mapToDouble(m -> (m - mean) * (m - mean)).sum();
         return months.length < 2 ? 0 : squares / (months.length - 1);
     }
 
     /** Is the last use older than twice the mean gap between months with use? */
     boolean fading() {
         int hits = (int) Arrays.stream(months).filter(m -> m > 0).count();
-        int last = IntStream.range(0, months.length).filter(i -> months[i] > 0).max().orElse(-1);
+        int last = IntStream.range(0, months.length)
+                .filter(i -> months[i] > 0)
+                .max()
+                .orElse(-1);
         return hits > 0 && months.length - 1 - last > 2.0 * (last + 1) / hits;
     }
 }

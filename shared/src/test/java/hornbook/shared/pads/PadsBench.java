@@ -1,8 +1,8 @@
 package hornbook.shared.pads;
 
+import hornbook.shared.measure.PadSize;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
-import hornbook.shared.measure.PadSize;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;

@@ -28,7 +28,8 @@ class TraysTest {
     })
     void whatMayBeTaken(String count, String set, String note, boolean asked, int there) {
         Lot lot = Lots.pad("lot-1", SIZE, Count.read(count).orElseThrow(), set, note);
-        List<Tray> trays = new Trays(new Millimetres(StandardSizes.load().reader()), new Verdicts(List.of()), asked).of(Goods.PADS, List.of(lot));
+        List<Tray> trays = new Trays(new Millimetres(StandardSizes.load().reader()), new Verdicts(List.of()), asked)
+                .of(Goods.PADS, List.of(lot));
         assertThat(trays.stream().mapToInt(tray -> tray.stock()[67]).sum()).isEqualTo(there);
     }
 }

@@ -61,8 +61,25 @@ class OrderBookTest {
     }
 
     private static Lot lot(String id, Count count) {
-        return new Lot(id, "d-1", null, "part-needle-spring", "spring " + id, List.of(), List.of(), "", null, "steel",
-                "blued", LotState.NEW, count, false, false, "sup-v-new", 12, "");
+        return new Lot(
+                id,
+                "d-1",
+                null,
+                "part-needle-spring",
+                "spring " + id,
+                List.of(),
+                List.of(),
+                "",
+                null,
+                "steel",
+                "blued",
+                LotState.NEW,
+                count,
+                false,
+                false,
+                "sup-v-new",
+                12,
+                "");
     }
 
     private void move(String id, MovementKind kind, int qty, LocalDate day) {
@@ -73,8 +90,8 @@ class OrderBookTest {
         boolean receipt = kind == MovementKind.RECEIPT;
         @Nullable String supplier = receipt ? "sup-v-new" : null;
         @Nullable LocalDate ordered = receipt ? day.minusDays(10) : null;
-        return books.write(id, w -> w.put(
-                new Movement(id, day, lot, kind, qty, null, supplier, null, ordered, null, "")));
+        return books.write(
+                id, w -> w.put(new Movement(id, day, lot, kind, qty, null, supplier, null, ordered, null, "")));
     }
 
     private Optional<RestockLine> line(String lot) {
@@ -88,7 +105,9 @@ class OrderBookTest {
         RestockLine springs = line("lot-0001").orElseThrow();
         assertThat(springs.order()).isEqualTo(12);
         new OrderBook(books).ordered("sup-v-new", List.of(springs));
-        assertThat(books.all(OpenOrder.class)).singleElement().satisfies(o -> assertThat(o.qty()).isEqualTo(12));
+        assertThat(books.all(OpenOrder.class))
+                .singleElement()
+                .satisfies(o -> assertThat(o.qty()).isEqualTo(12));
         RestockLine after = line("lot-0001").orElseThrow();
         assertThat(after.order()).isZero();
         assertThat(after.why()).contains("12 on order since 2026-09-30", "wait for what is on its way");
@@ -122,7 +141,8 @@ class OrderBookTest {
         book.lot("lot-0001", Verdict.KEEP, "This batch bends as it should.");
         assertThat(line("lot-0001").orElseThrow().order()).isEqualTo(12);
         assertThatThrownBy(() -> book.lot("lot-0001", Verdict.AVOID, " ")).hasMessageContaining("needs its reason");
-        assertThatThrownBy(() -> book.supplier("sup-v-none", Verdict.KEEP, "x")).hasMessageContaining("not in the books");
+        assertThatThrownBy(() -> book.supplier("sup-v-none", Verdict.KEEP, "x"))
+                .hasMessageContaining("not in the books");
     }
 
     @Test
@@ -135,15 +155,18 @@ class OrderBookTest {
     }
 
     private int[] months() {
-        return line("lot-0001").orElseThrow().usesByMonth().stream().mapToInt(n -> n).toArray();
+        return line("lot-0001").orElseThrow().usesByMonth().stream()
+                .mapToInt(n -> n)
+                .toArray();
     }
 
     @Test
     void aCountBelowNoughtIsNamedAndNothingOrderedOnItsWord() {
         move("v-00091", MovementKind.USE, -3, DAY);
         RestockAnswer answer = restock.ask(RestockQuestion.BOOKS_ALONE);
-        assertThat(answer.remarks()).singleElement().satisfies(r -> assertThat(r)
-                .contains("lot-0001", "its ledger says -3, which cannot be: count it"));
+        assertThat(answer.remarks())
+                .singleElement()
+                .satisfies(r -> assertThat(r).contains("lot-0001", "its ledger says -3, which cannot be: count it"));
         assertThat(line("lot-0001").orElseThrow().why()).contains("the ledger says -3", "count it first");
     }
 
@@ -163,7 +186,8 @@ class OrderBookTest {
     void withoutAnyUseOnlyWhatIsWantedCountsAndItSaysSo() {
         books.write("new", w -> w.put(lot("lot-0002", Count.ZERO)));
         assertThat(line("lot-0002")).isEmpty();
-        RestockQuestion wanted = new RestockQuestion(List.of(new Wanted("lot-0002", "spring", null, 2, null)), Map.of());
+        RestockQuestion wanted =
+                new RestockQuestion(List.of(new Wanted("lot-0002", "spring", null, 2, null)), Map.of());
         assertThat(restock.ask(wanted).lines()).anySatisfy(l -> {
             assertThat(l.lot()).isEqualTo("lot-0002");
             assertThat(l.why()).contains("no use on record, so only what is wanted counts");
@@ -175,14 +199,26 @@ class OrderBookTest {
     void aSmallestOrderIsHeeded() {
         move("v-00092", MovementKind.RECEIPT, 1, DAY);
         books.write("price", w -> {
-            w.put(new Movement("v-00093", DAY, "lot-0001", MovementKind.RECEIPT, 1, null, "sup-v-new", null,
-                    DAY.minusDays(3), new java.math.BigDecimal("0.50"), ""));
+            w.put(new Movement(
+                    "v-00093",
+                    DAY,
+                    "lot-0001",
+                    MovementKind.RECEIPT,
+                    1,
+                    null,
+                    "sup-v-new",
+                    null,
+                    DAY.minusDays(3),
+                    new java.math.BigDecimal("0.50"),
+                    ""));
             w.put(new Movement("v-00094", DAY, "lot-0001", MovementKind.USE, -2, null, null, null, null, null, ""));
             w.setting(OrderList.SMALLEST, "{\"sup-v-new\": 40}");
         });
         RestockAnswer answer = restock.ask(RestockQuestion.BOOKS_ALONE);
-        assertThat(restock.orders(answer)).singleElement().satisfies(list -> assertThat(list.heed())
-                .isEqualTo("comes to 6.00, under the smallest order of 40: add 34.00"));
+        assertThat(restock.orders(answer))
+                .singleElement()
+                .satisfies(list ->
+                        assertThat(list.heed()).isEqualTo("comes to 6.00, under the smallest order of 40: add 34.00"));
     }
 
     /** The list kept up change by change is the list reckoned from nothing. */
@@ -210,7 +246,9 @@ class OrderBookTest {
         switch (random.nextInt(5)) {
             case 0 -> move(id, lot, MovementKind.RECEIPT, random.nextInt(1, 13), day);
             case 1 -> books.undo(move(id, lot, MovementKind.USE, -1, day).number());
-            case 2 -> books.write("note", w -> w.put(w.find(Lot.class, lot).orElseThrow().withReserve(random.nextBoolean())));
+            case 2 ->
+                books.write(
+                        "note", w -> w.put(w.find(Lot.class, lot).orElseThrow().withReserve(random.nextBoolean())));
             default -> move(id, lot, MovementKind.USE, -random.nextInt(1, 4), day);
         }
     }

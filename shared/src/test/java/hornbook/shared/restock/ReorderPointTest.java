@@ -89,7 +89,8 @@ class ReorderPointTest {
 
     @ParameterizedTest
     @CsvSource({"'38', 19, 57", "'', 7, 21", "'10 20', 10, 30"})
-    void underThreeDeliveriesTheTypicalOneIsTakenHalfAsLongToHalfAsLongAgain(String written, double least, double most) {
+    void underThreeDeliveriesTheTypicalOneIsTakenHalfAsLongToHalfAsLongAgain(
+            String written, double least, double most) {
         List<Integer> days = written.isEmpty()
                 ? List.of()
                 : Stream.of(written.split(" ")).map(Integer::valueOf).toList();

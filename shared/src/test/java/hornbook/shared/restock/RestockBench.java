@@ -35,7 +35,10 @@ public final class RestockBench {
         try (Books books = Books.open(folder, Access.WRITE, DAY)) {
             fill(books, movements, lots);
             Restock kept = new Restock(books);
-            System.out.printf("%d movements, %d lots: first list in %.0f ms, %d lines%n", movements, lots,
+            System.out.printf(
+                    "%d movements, %d lots: first list in %.0f ms, %d lines%n",
+                    movements,
+                    lots,
                     millis(() -> kept.ask(RestockQuestion.BOOKS_ALONE)),
                     kept.ask(RestockQuestion.BOOKS_ALONE).lines().size());
             for (int round = 0; round < 25; round++) {
@@ -47,8 +50,13 @@ public final class RestockBench {
                     continue;
                 }
                 double fresh = millis(() -> new Restock(books).ask(RestockQuestion.BOOKS_ALONE));
-                System.out.printf(Locale.ROOT, "  pass %.0f ms, after one change %.1f ms (1/%.0f), from nothing %.0f ms%n",
-                        pass, after, pass / after, fresh);
+                System.out.printf(
+                        Locale.ROOT,
+                        "  pass %.0f ms, after one change %.1f ms (1/%.0f), from nothing %.0f ms%n",
+                        pass,
+                        after,
+                        pass / after,
+                        fresh);
             }
         }
     }
@@ -84,17 +92,42 @@ public final class RestockBench {
             w.put(new Drawer("d-1", "c-oak", 1, 1, "ALL", "N.O.", "all", LabelState.RIGHT, null, ""));
             w.put(new Supplier("sup-v-new", "Newcome Wire", "", "8 9 12 30", "", "keep", ""));
             for (int i = 0; i < lots; i++) {
-                w.put(new Lot("lot-%06d".formatted(i), "d-1", null, "item-" + i % 100, "thing " + i, List.of(),
-                        List.of(), "size=" + i + " mm", null, "steel", "", LotState.NEW, Count.ZERO, false, false,
-                        "sup-v-new", 10, ""));
+                w.put(new Lot(
+                        "lot-%06d".formatted(i),
+                        "d-1",
+                        null,
+                        "item-" + i % 100,
+                        "thing " + i,
+                        List.of(),
+                        List.of(),
+                        "size=" + i + " mm",
+                        null,
+                        "steel",
+                        "",
+                        LotState.NEW,
+                        Count.ZERO,
+                        false,
+                        false,
+                        "sup-v-new",
+                        10,
+                        ""));
             }
             // A third of the lots are in use; each opens with more than will be taken.
             for (int i = 0; i < movements; i++) {
                 int lot = i < lots ? i : random.nextInt(lots) / 3 * 3;
                 LocalDate day = i < lots ? DAY.minusYears(10) : DAY.minusDays(random.nextInt(3650));
-                w.put(new Movement("v-%08d".formatted(i), day, "lot-%06d".formatted(lot),
-                        i < lots ? MovementKind.OPENING : MovementKind.USE, i < lots ? 4 * movements / lots : -1,
-                        null, null, null, null, null, ""));
+                w.put(new Movement(
+                        "v-%08d".formatted(i),
+                        day,
+                        "lot-%06d".formatted(lot),
+                        i < lots ? MovementKind.OPENING : MovementKind.USE,
+                        i < lots ? 4 * movements / lots : -1,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        ""));
             }
         });
     }

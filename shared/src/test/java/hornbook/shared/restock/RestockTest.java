@@ -110,16 +110,17 @@ class RestockTest {
         assertThat(line(alone, "lot-0759")).hasValueSatisfying(springs -> {
             assertThat(springs.onHand()).isZero();
             assertThat(springs.order()).isZero();
-            assertThat(springs.remarks()).anySatisfy(r -> assertThat(r)
-                    .contains("Thrumwell Springs, avoid: Stainless sold as blued, 2023", "38 days"));
+            assertThat(springs.remarks())
+                    .anySatisfy(r -> assertThat(r)
+                            .contains("Thrumwell Springs, avoid: Stainless sold as blued, 2023", "38 days"));
             assertThat(springs.why()).contains("only 20 to avoid", "find another source first");
         });
     }
 
     @Test
     void theReserveDoesNotCountAndKeepsakesAreNoStock() {
-        RestockLine sleeves =
-                line(with(new Wanted("lot-0933", "sleeve", null, 7, "j-0237")), "lot-0933").orElseThrow();
+        RestockLine sleeves = line(with(new Wanted("lot-0933", "sleeve", null, 7, "j-0237")), "lot-0933")
+                .orElseThrow();
         assertThat(sleeves.onHand()).isEqualTo(7);
         assertThatThrownBy(() -> with(new Wanted("lot-9999", "sleeve", null, 1, "j-0237")))
                 .isInstanceOf(BadInput.class)
@@ -133,8 +134,9 @@ class RestockTest {
             assertThat(l.lot()).isNull();
             assertThat(l.order()).isEqualTo(2);
             assertThat(l.typicalDays()).isEqualTo(9);
-            assertThat(l.why()).isEqualTo(
-                    "the shop keeps none and j-0243 wants 2; Tidegate Pad & Felt takes 9 days or so: order 2");
+            assertThat(l.why())
+                    .isEqualTo(
+                            "the shop keeps none and j-0243 wants 2; Tidegate Pad & Felt takes 9 days or so: order 2");
         });
     }
 
@@ -149,11 +151,14 @@ class RestockTest {
     @Test
     void theListGoesToEachSupplierWithWhatItWouldCost() {
         List<OrderList> orders = restock.orders(alone);
-        OrderList cork =
-                orders.stream().filter(o -> o.name().equals("Coldharbor Cork")).findFirst().orElseThrow();
+        OrderList cork = orders.stream()
+                .filter(o -> o.name().equals("Coldharbor Cork"))
+                .findFirst()
+                .orElseThrow();
         assertThat(cork.total()).isEqualByComparingTo(new BigDecimal("43.25"));
         assertThat(cork.rows()).allSatisfy(row -> assertThat(row).hasSameSizeAs(OrderList.COLUMNS));
-        assertThat(orders).flatExtracting(OrderList::lines).allSatisfy(l -> assertThat(((RestockLine) l).order())
-                .isPositive());
+        assertThat(orders)
+                .flatExtracting(OrderList::lines)
+                .allSatisfy(l -> assertThat(((RestockLine) l).order()).isPositive());
     }
 }

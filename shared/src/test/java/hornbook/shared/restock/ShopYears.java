@@ -140,7 +140,8 @@ final class ShopYears {
                     Use use = use(item, month);
                     Forecast own = Forecast.of(use, new KindUse(List.of(use)));
                     forecast = excess ? own : new Forecast(own.perMonth(), own.variance(), Takings.NONE, "");
-                    List<Integer> leads = Arrays.stream(item.leads(), 0, delivered).boxed().toList();
+                    List<Integer> leads =
+                            Arrays.stream(item.leads(), 0, delivered).boxed().toList();
                     point = ReorderPoint.of(forecast, Wait.of(new Deliveries(leads)), level);
                 }
                 return Need.of(position, 0, point, forecast, item.pack(), true).order();

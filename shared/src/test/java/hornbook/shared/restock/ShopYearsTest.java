@@ -27,7 +27,8 @@ class ShopYearsTest {
     void withoutTheExcessItWouldNot() {
         List<Item> lumpy = SHOP.stream().filter(i -> i.demand() == Demand.LUMPY).toList();
         double with = ShopYearsBench.play(lumpy, () -> ShopYears.ours(0.95)).service();
-        double without = ShopYearsBench.play(lumpy, () -> ShopYears.ours(0.95, false)).service();
+        double without =
+                ShopYearsBench.play(lumpy, () -> ShopYears.ours(0.95, false)).service();
         assertThat(without).isLessThan(with - 0.1);
     }
 }
