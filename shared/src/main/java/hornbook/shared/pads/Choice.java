@@ -107,12 +107,9 @@ final class Choice {
 
     private void refill(int tray) {
         if (tray != Placement.NONE) {
-            List<Integer> cups = cupsOf.get(tray);
-            filled.set(
-                    tray,
-                    Sweep.fill(
-                            cups.stream().map(seats::get).toList(),
-                            trays.get(tray).stock()));
+            List<Seat> mine = new ArrayList<>();
+            cupsOf.get(tray).forEach(cup -> mine.add(seats.get(cup)));
+            filled.set(tray, Sweep.fill(mine, trays.get(tray).stock()));
         }
     }
 

@@ -8,8 +8,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /** What is to be decided for each horn: one look for it, and within the look a batch for each of its units. */
 final class Horns {
@@ -17,7 +17,7 @@ final class Horns {
     private final List<Cup> cups;
     private final List<Seat> seats;
     private final List<Tray> trays;
-    private final Map<Optional<BigDecimal>, List<Integer>> known = new HashMap<>();
+    private final Map<Thickness, List<Integer>> known = new HashMap<>();
 
     Horns(Goods goods, List<Cup> cups, List<Seat> seats, List<Tray> trays) {
         this.goods = goods;
@@ -34,30 +34,36 @@ final class Horns {
                     .add(cup);
         }
         List<Decision> decisions = new ArrayList<>();
-        for (List<Integer> horn : horns.values()) {
-            List<Unit> units = Unit.of(goods, horn, cups);
-            units.stream()
-                    .filter(Unit::ownLook)
-                    .map(unit -> decision(unit, options(unit), false))
-                    .forEach(decisions::add);
-            List<Unit> rest = units.stream().filter(u -> !u.ownLook()).toList();
-            if (!rest.isEmpty()) {
-                decisions.add(look(rest));
-            }
-        }
+        horns.values().forEach(horn -> decide(horn, decisions));
         return decisions;
     }
 
-    private Decision look(List<Unit> units) {
-        List<Integer> first = options(units.getFirst());
-        if (first.size() == 1 && units.stream().allMatch(unit -> options(unit).equals(first))) {
-            List<Integer> all =
-                    units.stream().flatMap(unit -> unit.cups().stream()).toList();
-            return new Decision(
-                    List.of(new Alternative(List.of(new Placement(all, first.getFirst(), Score.NOTHING)), List.of())));
+    private void decide(List<Integer> horn, List<Decision> decisions) {
+        List<Integer> first = options(cups.get(horn.getFirst()).thickness());
+        if (first.size() == 1
+                && horn.stream()
+                        .allMatch(cup -> options(cups.get(cup).thickness()).equals(first))) {
+            decisions.add(only(new Placement(horn, first.getFirst(), Score.NOTHING)));
+            return;
         }
+        List<Unit> units = Unit.of(goods, horn, cups);
+        units.stream()
+                .filter(Unit::ownLook)
+                .map(unit -> decision(unit, options(unit.thickness()), false))
+                .forEach(decisions::add);
+        List<Unit> rest = units.stream().filter(u -> !u.ownLook()).toList();
+        if (!rest.isEmpty()) {
+            decisions.add(look(rest));
+        }
+    }
+
+    private static Decision only(Placement placement) {
+        return new Decision(List.of(new Alternative(List.of(placement), List.of())));
+    }
+
+    private Decision look(List<Unit> units) {
         List<String> looks = units.stream()
-                .map(this::options)
+                .map(unit -> options(unit.thickness()))
                 .distinct()
                 .flatMap(List::stream)
                 .map(tray -> trays.get(tray).look)
@@ -79,7 +85,7 @@ final class Horns {
         List<Placement> placements = new ArrayList<>();
         List<Decision> then = new ArrayList<>();
         for (Unit unit : units) {
-            List<Integer> options = options(unit).stream()
+            List<Integer> options = options(unit.thickness()).stream()
                     .filter(tray -> trays.get(tray).look.equals(look))
                     .toList();
             Decision decision = decision(unit, options, weigh);
@@ -109,15 +115,16 @@ final class Horns {
     }
 
     /** The trays that fit, nearest in thickness first. */
-    private List<Integer> options(Unit unit) {
-        return known.computeIfAbsent(Optional.ofNullable(unit.thickness()), any -> fitting(unit));
+    private List<Integer> options(@Nullable BigDecimal thickness) {
+        Thickness asked = new Thickness(thickness);
+        return known.computeIfAbsent(asked, any -> fitting(asked));
     }
 
-    private List<Integer> fitting(Unit unit) {
+    private List<Integer> fitting(Thickness asked) {
         return IntStream.range(0, trays.size())
                 .boxed()
-                .filter(tray -> unit.fits(goods, trays.get(tray)))
-                .sorted(Comparator.comparing(tray -> unit.from(trays.get(tray))))
+                .filter(tray -> asked.fits(goods, trays.get(tray)))
+                .sorted(Comparator.comparing(tray -> asked.from(trays.get(tray))))
                 .toList();
     }
 

@@ -20,12 +20,6 @@ record Unit(List<Integer> cups, @Nullable BigDecimal thickness, boolean ownLook)
     private static final Set<String> UPPER = Set.of("small-c", "b", "bis", "a", "g");
     private static final Set<String> LOWER = Set.of("fs", "f", "e", "d");
 
-    // One thickness through a stack, within a tenth; usual pads are 3.8 to 4.4 (common practice).
-    private static final BigDecimal WITHIN = new BigDecimal("0.1");
-    private static final BigDecimal USUAL_FROM = new BigDecimal("3.8");
-    private static final BigDecimal USUAL_TO = new BigDecimal("4.4");
-    private static final BigDecimal USUAL = new BigDecimal("4.0");
-
     /** The units of one horn. @param cups numbers into {@code all} */
     static List<Unit> of(Goods goods, List<Integer> cups, List<Cup> all) {
         Map<String, List<Integer>> groups = new LinkedHashMap<>();
@@ -58,23 +52,5 @@ record Unit(List<Integer> cups, @Nullable BigDecimal thickness, boolean ownLook)
         }
         given.sort(null);
         return given.isEmpty() ? null : given.get(given.size() / 2);
-    }
-
-    boolean fits(Goods goods, Tray tray) {
-        BigDecimal has = tray.batch.thickness();
-        if (goods == Goods.RESONATORS) {
-            return true;
-        }
-        if (thickness != null) {
-            return has != null && has.subtract(thickness).abs().compareTo(WITHIN) <= 0;
-        }
-        return has == null || (has.compareTo(USUAL_FROM) >= 0 && has.compareTo(USUAL_TO) <= 0);
-    }
-
-    /** How far a tray's thickness is from the one wanted; of equal trays the nearer is taken. */
-    BigDecimal from(Tray tray) {
-        BigDecimal has = tray.batch.thickness();
-        BigDecimal wanted = thickness == null ? USUAL : thickness;
-        return has == null ? USUAL : has.subtract(wanted).abs();
     }
 }

@@ -53,6 +53,9 @@ public final class PadsBench {
     // Processor time of this thread: other work on the machine does not count.
     private static final ThreadMXBean CLOCK = ManagementFactory.getThreadMXBean();
 
+    /** Of ours a round, so that a round of ours lasts about as long as one of the quickest peer. */
+    private static final int CALLS = 25;
+
     private final List<Cup> cups = new ArrayList<>();
     private final List<Seat> seats = new ArrayList<>();
     private final Tray tray = new Tray(new Tray.Batch("sup-pad-single", "leather", "tan", new BigDecimal("4.0")));
@@ -96,7 +99,7 @@ public final class PadsBench {
     }
 
     private void against(String name, Supplier<Score> peer, int rounds, boolean stepsOnly) {
-        for (int i = 0; i < 1000; i++) {
+        for (int i = 0; i < 5000; i++) {
             ours();
         }
         if (stepsOnly && rounds > 5) {
@@ -108,10 +111,10 @@ public final class PadsBench {
         for (int round = 0; round < rounds; round++) {
             long start = CLOCK.getCurrentThreadCpuTime();
             Score mine = new Score(0, 0, 0);
-            for (int i = 0; i < 10; i++) {
+            for (int i = 0; i < CALLS; i++) {
                 mine = ours();
             }
-            long own = (CLOCK.getCurrentThreadCpuTime() - start) / 10;
+            long own = (CLOCK.getCurrentThreadCpuTime() - start) / CALLS;
             start = CLOCK.getCurrentThreadCpuTime();
             Score theirs = peer.get();
             long other = CLOCK.getCurrentThreadCpuTime() - start;
