@@ -51,7 +51,7 @@ final class WorkCards {
     Draft word(Word word) {
         String meanings = word.meanings().stream().map(Meaning::same).distinct().collect(Collectors.joining(", "));
         Draft card = Card.draft("word", word.id(), word.title()).standing(WORD);
-        word.meanings().forEach(meaning -> card.link(meaning.same(), 0.5f));
+        word.meanings().forEach(meaning -> card.concept(meaning.same(), 1.5f));
         return card.shown(Shown.NOTHING.remarking("means " + meanings));
     }
 }

@@ -93,13 +93,15 @@ final class CardTerms {
     }
 
     private int meaning(List<Token> words, int at, float weight, Impacts impacts) {
+        String first = words.get(at).text();
+        int reach = Math.min(lexicon.reach(first), words.size() - at);
         StringBuilder term = new StringBuilder();
         List<Sense> senses = List.of();
         int length = 0;
-        for (int n = 0; n < Lexicon.LONGEST && at + n < words.size(); n++) {
+        for (int n = 0; n < reach; n++) {
             term.append(n == 0 ? "" : " ").append(words.get(at + n).text());
-            List<Sense> longer = lexicon.senses(term.toString());
-            if (!longer.isEmpty() && !(n == 0 && StopWords.has(words.get(at)))) {
+            List<Sense> longer = n == 0 && StopWords.has(words.get(at)) ? List.of() : lexicon.senses(term.toString());
+            if (!longer.isEmpty()) {
                 senses = longer;
                 length = n + 1;
             }
@@ -113,7 +115,7 @@ final class CardTerms {
     }
 
     private void size(String written, Found found) {
-        reader.sizes().mentions(written).forEach(size -> size(size, Field.NAME.weight(6), found));
+        reader.mentions(written).forEach(size -> size(size, Field.NAME.weight(6), found));
     }
 
     private static void size(SizeMention mention, float weight, Found found) {

@@ -44,6 +44,7 @@ final class Follower implements ShopIndex.Holder {
 
     private Position position;
     private boolean dirty;
+    private boolean closed;
     private long lastChange;
 
     private Follower(
@@ -110,6 +111,9 @@ final class Follower implements ShopIndex.Holder {
     }
 
     private synchronized void take(List<Change> changes) {
+        if (closed) {
+            return;
+        }
         boolean entries = changes.stream().anyMatch(change -> change.kind().equals("entry"));
         if (entries) {
             entriesChanged();
@@ -202,6 +206,7 @@ final class Follower implements ShopIndex.Holder {
     @Override
     public synchronized void close() {
         idle.shutdown();
+        closed = true;
         try {
             if (dirty) {
                 commit();

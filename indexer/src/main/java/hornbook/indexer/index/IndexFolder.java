@@ -10,9 +10,10 @@ import java.util.logging.Logger;
 import java.util.stream.Stream;
 import org.apache.lucene.codecs.CodecUtil;
 import org.apache.lucene.index.SegmentInfos;
-import org.apache.lucene.store.ChecksumIndexInput;
 import org.apache.lucene.store.Directory;
 import org.apache.lucene.store.FSDirectory;
+import org.apache.lucene.store.IOContext;
+import org.apache.lucene.store.IndexInput;
 
 /** The folder of an index: says whether what is in it can be trusted, and empties it. */
 final class IndexFolder {
@@ -47,7 +48,7 @@ final class IndexFolder {
     }
 
     private static void check(Directory directory, String file) throws IOException {
-        try (ChecksumIndexInput input = directory.openChecksumInput(file)) {
+        try (IndexInput input = directory.openInput(file, IOContext.READONCE)) {
             CodecUtil.checksumEntireFile(input);
         }
     }

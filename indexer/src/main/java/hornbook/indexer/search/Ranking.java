@@ -6,6 +6,7 @@ import hornbook.indexer.index.View;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.search.BooleanClause;
@@ -18,6 +19,9 @@ import org.apache.lucene.search.TopScoreDocCollectorManager;
 
 /** Ranks what the index holds by a plan. */
 final class Ranking {
+    /** As many are looked at again before the first are shown. */
+    private static final int CANDIDATES = 60;
+
     private final View view;
     private final Plan plan;
     private final Question question;
@@ -29,14 +33,28 @@ final class Ranking {
     }
 
     List<Hit> hits() {
+        List<Found> found = new ArrayList<>();
+        for (ScoreDoc top : top(Math.max(CANDIDATES, question.limit()))) {
+            found.add(new Found(top.doc, view.row(top.doc), top.score));
+        }
+        List<Found> order = new Order(plan).of(found);
+        return shown(order.subList(0, Math.min(question.limit(), order.size())));
+    }
+
+    private List<Hit> shown(List<Found> order) {
+        Reasons reasons = new Reasons(view, plan);
+        int[] documents = order.stream().mapToInt(Found::document).sorted().toArray();
+        List<List<Reasons.Met>> met = reasons.of(documents);
         List<Hit> hits = new ArrayList<>();
-        for (ScoreDoc found : top(question.limit())) {
-            hits.add(hit(view.row(found.doc), found.score));
+        for (Found found : order) {
+            int at = Arrays.binarySearch(documents, found.document());
+            hits.add(hit(found, reasons.why(found.row(), met.get(at))));
         }
         return hits;
     }
 
-    private static Hit hit(Row row, double score) {
+    private static Hit hit(Found found, String why) {
+        Row row = found.row();
         var shown = row.shown();
         return new Hit(
                 row.kind(),
@@ -46,8 +64,8 @@ final class Ranking {
                 shown.label(),
                 shown.where(),
                 shown.onHand(),
-                score,
-                "");
+                found.score(),
+                why);
     }
 
     private ScoreDoc[] top(int most) {

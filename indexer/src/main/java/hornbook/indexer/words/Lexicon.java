@@ -1,6 +1,7 @@
 package hornbook.indexer.words;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -15,9 +16,24 @@ public final class Lexicon {
     public static final int LONGEST = 6;
 
     private final NavigableMap<String, List<Sense>> terms;
+    private final Map<String, List<Sense>> byTerm;
+    /** For a first word, how many words the longest term has that begins with it. */
+    private final Map<String, Integer> reach = new HashMap<>();
 
     Lexicon(NavigableMap<String, List<Sense>> terms) {
         this.terms = terms;
+        this.byTerm = new HashMap<>(terms);
+        for (String term : terms.keySet()) {
+            int blank = term.indexOf(' ');
+            String first = blank < 0 ? term : term.substring(0, blank);
+            int words = 1 + (int) term.chars().filter(c -> c == ' ').count();
+            reach.merge(first, words, Math::max);
+        }
+    }
+
+    /** How many words the longest term has that begins with that word; 0 where none does. */
+    public int reach(String first) {
+        return reach.getOrDefault(first, 0);
     }
 
     /** A lexicon of no terms. */
@@ -27,7 +43,7 @@ public final class Lexicon {
 
     /** What a term means; empty where it is none. */
     public List<Sense> senses(String term) {
-        return terms.getOrDefault(term, List.of());
+        return byTerm.getOrDefault(term, List.of());
     }
 
     /** Terms that begin so, at most that many, shortest ways first in the alphabet. */

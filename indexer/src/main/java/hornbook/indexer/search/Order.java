@@ -1,0 +1,83 @@
+package hornbook.indexer.search;
+
+import hornbook.indexer.card.Shown.Heed;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Puts what was found in order by the rules of the shop, which no count of words knows. */
+final class Order {
+    private static final double JOB_ASKED_FOR = 1.0;
+    private static final double JUST_BELOW = 0.999;
+    /** Jobs that meet nearly as much of the query as the best one are told apart by their day alone. */
+    private static final double AS_GOOD = 0.75;
+
+    private final Plan plan;
+
+    Order(Plan plan) {
+        this.plan = plan;
+    }
+
+    List<Found> of(List<Found> found) {
+        List<Found> order = new ArrayList<>(found);
+        order.sort(Comparator.comparingDouble(Found::score).reversed());
+        if (plan.past()) {
+            order = jobsFirst(order);
+        }
+        return stockBeforeWhatIsKept(order);
+    }
+
+    private static List<Found> jobsFirst(List<Found> order) {
+        double best = order.stream()
+                .filter(Order::job)
+                .mapToDouble(Found::score)
+                .max()
+                .orElse(0);
+        double top = order.isEmpty() ? 0 : order.getFirst().score();
+        List<Found> jobs = new ArrayList<>(order.stream()
+                .filter(found -> job(found) && found.score() >= AS_GOOD * best)
+                .sorted(Comparator.comparing(Order::day).reversed())
+                .toList());
+        List<Found> result = new ArrayList<>();
+        for (int i = 0; i < jobs.size(); i++) {
+            result.add(jobs.get(i).scoring(top + JOB_ASKED_FOR * (1 + (double) (jobs.size() - i) / jobs.size())));
+        }
+        order.stream().filter(found -> !jobs.contains(found)).forEach(result::add);
+        return result;
+    }
+
+    private static boolean job(Found found) {
+        return found.row().kind().equals("job");
+    }
+
+    private static String day(Found found) {
+        String day = found.row().shown().day();
+        return day == null ? "" : day;
+    }
+
+    /** A keepsake or reserve never stands above open stock of the same thing. */
+    private static List<Found> stockBeforeWhatIsKept(List<Found> order) {
+        Map<String, Double> lowestOpen = new HashMap<>();
+        for (Found found : order) {
+            if (found.row().kind().equals("lot") && found.row().shown().heed() == Heed.OPEN) {
+                lowestOpen.merge(item(found), found.score(), Math::min);
+            }
+        }
+        List<Found> result = new ArrayList<>();
+        for (Found found : order) {
+            Heed heed = found.row().shown().heed();
+            Double open = lowestOpen.get(item(found));
+            boolean kept = heed == Heed.KEEPSAKE || heed == Heed.RESERVE;
+            result.add(kept && open != null && found.score() >= open ? found.scoring(open * JUST_BELOW) : found);
+        }
+        result.sort(Comparator.comparingDouble(Found::score).reversed());
+        return result;
+    }
+
+    private static String item(Found found) {
+        String item = found.row().shown().item();
+        return item == null ? "" : item;
+    }
+}

@@ -1,0 +1,130 @@
+package hornbook.indexer.search;
+
+import hornbook.indexer.index.Row;
+import hornbook.indexer.index.View;
+import hornbook.indexer.words.Cutter;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.apache.lucene.index.LeafReaderContext;
+import org.apache.lucene.search.Query;
+import org.apache.lucene.search.ScoreMode;
+import org.apache.lucene.search.Scorer;
+
+/** Says in words why a hit is there: which pieces of the query it meets, and how each was read. */
+final class Reasons {
+    private final View view;
+    private final Plan plan;
+
+    Reasons(View view, Plan plan) {
+        this.view = view;
+        this.plan = plan;
+    }
+
+    /**
+     * Why each of some hits is there.
+     *
+     * @param documents of the hits, in rising order
+     * @return for each the ways it was met, one a unit
+     */
+    List<List<Met>> of(int[] documents) {
+        List<List<Met>> met = new ArrayList<>();
+        for (int i = 0; i < documents.length; i++) {
+            met.add(new ArrayList<>());
+        }
+        for (Unit unit : plan.units()) {
+            for (Way way : unit.ways()) {
+                mark(unit, way, documents, met);
+            }
+        }
+        return met;
+    }
+
+    /** A unit that a record meets, and how. */
+    record Met(Unit unit, Way way) {}
+
+    private void mark(Unit unit, Way way, int[] documents, List<List<Met>> met) {
+        try {
+            Query query = view.searcher().rewrite(way.query(1));
+            var weight = view.searcher().createWeight(query, ScoreMode.COMPLETE_NO_SCORES, 1);
+            List<LeafReaderContext> leaves = view.searcher().getIndexReader().leaves();
+            int at = 0;
+            for (LeafReaderContext leaf : leaves) {
+                int end = leaf.docBase + leaf.reader().maxDoc();
+                Scorer scorer = at < documents.length && documents[at] < end ? weight.scorer(leaf) : null;
+                for (; at < documents.length && documents[at] < end; at++) {
+                    int document = documents[at] - leaf.docBase;
+                    if (scorer != null && stands(scorer, document)) {
+                        add(met.get(at), new Met(unit, way));
+                    }
+                }
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static boolean stands(Scorer scorer, int document) throws IOException {
+        int now = scorer.docID();
+        return now == document || (now < document && scorer.iterator().advance(document) == document);
+    }
+
+    /** Of several ways for one unit the first said is the plainest. */
+    private static void add(List<Met> met, Met next) {
+        if (met.isEmpty() || met.getLast().unit() != next.unit()) {
+            met.add(next);
+        }
+    }
+
+    /** One line for people. */
+    String why(Row row, List<Met> met) {
+        Set<String> said = new LinkedHashSet<>();
+        Set<String> name = new LinkedHashSet<>();
+        Set<String> text = new LinkedHashSet<>();
+        String title = " " + Cutter.joined(row.title()) + " ";
+        for (Met one : met) {
+            Unit unit = one.unit();
+            if (unit.sort() == Unit.Sort.PAIR) {
+                continue;
+            }
+            String reading = one.way().reading();
+            if (!reading.isEmpty()) {
+                said.add("“" + unit.said() + "” " + reading);
+            } else if (unit.sort() == Unit.Sort.SIZE || one.way().by() instanceof Way.By.OfSize) {
+                said.add("size " + unit.said());
+            } else {
+                (title.contains(" " + unit.said()) ? name : text).add(unit.said());
+            }
+        }
+        List<String> reasons = new ArrayList<>();
+        if (!name.isEmpty()) {
+            reasons.add("named " + String.join(", ", name));
+        }
+        if (!text.isEmpty()) {
+            reasons.add("speaks of " + String.join(", ", text));
+        }
+        reasons.addAll(said);
+        shop(row, reasons);
+        return String.join("; ", reasons);
+    }
+
+    private static void shop(Row row, List<String> reasons) {
+        var shown = row.shown();
+        switch (shown.heed()) {
+            case KEEPSAKE -> reasons.add("a keepsake: measure it, never use it");
+            case RESERVE -> reasons.add("a reserve: only on asking");
+            case NONE -> reasons.add("none left");
+            case OPEN -> {
+                if (shown.onHand() != null) {
+                    reasons.add("on hand");
+                }
+            }
+        }
+        if (shown.remark() != null) {
+            reasons.add(shown.remark());
+        }
+    }
+}
