@@ -65,13 +65,21 @@ public final class Draft {
         return this;
     }
 
-    /** Points to another card, and stands beside it. */
+    /** Names another card, and stands beside it. */
     Draft link(@Nullable String to, float share) {
         if (to != null && !to.equals(id)) {
-            links.merge(to, share, Math::max);
             concept(to, share * 3);
         }
         return this;
+    }
+
+    Draft beside(Map<String, Float> all) {
+        links.putAll(all);
+        return this;
+    }
+
+    String id() {
+        return id;
     }
 
     Draft runs(Collection<SerialRange> all) {

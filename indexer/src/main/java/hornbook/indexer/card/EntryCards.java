@@ -26,6 +26,8 @@ public final class EntryCards {
     private final TroubleCards troubles;
     private final ThingCards things;
     private final WorkCards work;
+    private final Neighbours neighbours;
+    private final Aliases aliases;
 
     public EntryCards(Catalogue catalogue) {
         this.catalogue = catalogue;
@@ -33,6 +35,8 @@ public final class EntryCards {
         troubles = new TroubleCards();
         things = new ThingCards(catalogue);
         work = new WorkCards();
+        neighbours = new Neighbours(catalogue);
+        aliases = new Aliases(catalogue);
     }
 
     /** A card of each entry that can be found by itself. */
@@ -46,6 +50,12 @@ public final class EntryCards {
 
     /** The card of an entry, unfinished, so that the shop's own facts can be added. */
     Optional<Draft> draft(Entry entry) {
+        return bare(entry)
+                .map(card -> card.say(Field.ALIAS, String.join("; ", aliases.of(entry.id())))
+                        .beside(neighbours.of(entry.id())));
+    }
+
+    private Optional<Draft> bare(Entry entry) {
         return Optional.ofNullable(
                 switch (entry) {
                     case Trait trait -> troubles.trait(trait);

@@ -8,10 +8,14 @@ public enum Field {
     NAME(3.0f, 6, 0.3f),
     /** What it is about in a sentence: what bites, causes, values, contents. */
     GIST(2.0f, 22, 0.4f),
+    /** What else people say for it, all of it one long list. */
+    ALIAS(2.0f, 30, 0.1f),
     /** All the rest. */
     TEXT(1.0f, 45, 0.5f),
     /** What is written on the drawer; it may no longer be true. */
-    LABEL(1.0f, 3, 0);
+    LABEL(1.0f, 3, 0),
+    /** Found only by all its words together. */
+    WHOLE(1.0f, 2, 0);
 
     private final float weight;
     private final float usualWords;

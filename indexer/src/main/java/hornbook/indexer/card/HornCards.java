@@ -8,6 +8,7 @@ import hornbook.catalogue.entry.Seller;
 import hornbook.catalogue.entry.Shares;
 import hornbook.catalogue.entry.TakingDown;
 import hornbook.catalogue.entry.Years;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -57,7 +58,9 @@ final class HornCards {
                 .values()
                 .forEach(model -> behind(seller, model.id())
                         .ifPresent(behind ->
-                                card.link(model.id(), (float) behind.weight()).say(Field.TEXT, model.title())));
+                                card.link(model.id(), (float) behind.weight())
+                                        .beside(Map.of(model.id(), (float) behind.weight()))
+                                        .say(Field.TEXT, model.title())));
         return card;
     }
 

@@ -48,10 +48,12 @@ final class WorkCards {
                 .standing(WORK);
     }
 
+    /** A word is found as a whole and only if it is the term typed: its words are no news of anything. */
     Draft word(Word word) {
         String meanings = word.meanings().stream().map(Meaning::same).distinct().collect(Collectors.joining(", "));
-        Draft card = Card.draft("word", word.id(), word.title()).standing(WORD);
-        word.meanings().forEach(meaning -> card.concept(meaning.same(), 1.5f));
-        return card.shown(Shown.NOTHING.remarking("means " + meanings));
+        return Card.draft("word", word.id(), word.title())
+                .instead(Field.TITLE, Field.WHOLE, word.title())
+                .standing(WORD)
+                .shown(Shown.NOTHING.remarking("means " + meanings));
     }
 }

@@ -2,6 +2,7 @@ package hornbook.indexer.index;
 
 import hornbook.indexer.card.Card;
 import hornbook.indexer.card.Field;
+import hornbook.indexer.words.Cutter;
 import hornbook.indexer.words.Lexicon;
 import hornbook.indexer.words.Sense;
 import hornbook.indexer.words.Stems;
@@ -43,6 +44,10 @@ final class CardTerms {
         float weight = field.weight(pieces.words().size());
         if (field == Field.LABEL) {
             pieces.words().forEach(word -> found.impacts.add(Terms.label(word.text()), weight));
+            return;
+        }
+        if (field == Field.WHOLE) {
+            found.impacts.add(Terms.whole(Cutter.joined(text)), weight);
             return;
         }
         words(field, pieces.words(), weight, found.impacts);

@@ -29,6 +29,11 @@ public final class Terms {
         return "/" + word;
     }
 
+    /** All words of a text together. */
+    public static String whole(String words) {
+        return "&" + words;
+    }
+
     public static String thread(String designation) {
         return "~" + designation;
     }

@@ -43,9 +43,14 @@ public record View(IndexSearcher searcher, Lexicon lexicon, TextReader reader, O
 
     /** The document of a record, -1 where there is none. */
     public int document(String id) {
+        return document(Terms.ID, id);
+    }
+
+    /** The first document that has a term in a field, -1 where there is none. */
+    public int document(String field, String term) {
         try {
             for (LeafReaderContext leaf : searcher.getIndexReader().leaves()) {
-                int found = inLeaf(leaf, id);
+                int found = inLeaf(leaf, field, term);
                 if (found >= 0) {
                     return leaf.docBase + found;
                 }
@@ -56,8 +61,8 @@ public record View(IndexSearcher searcher, Lexicon lexicon, TextReader reader, O
         }
     }
 
-    private static int inLeaf(LeafReaderContext leaf, String id) throws IOException {
-        @Nullable PostingsEnum postings = leaf.reader().postings(new Term(Terms.ID, id), PostingsEnum.NONE);
+    private static int inLeaf(LeafReaderContext leaf, String field, String term) throws IOException {
+        @Nullable PostingsEnum postings = leaf.reader().postings(new Term(field, term), PostingsEnum.NONE);
         if (postings == null) {
             return -1;
         }

@@ -10,25 +10,27 @@ import hornbook.indexer.words.TextReader;
 import hornbook.indexer.words.Token;
 import hornbook.shared.measure.SizeMention;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 
 /** Reads a query into what it says. */
 final class QueryReader {
-    private static final float TERM = 0.9f;
     private static final float PAIR = 0.35f;
-    private static final float WITHIN_LONGER = 0.4f;
+    /** Words within a term that is known as a whole tell half as much by themselves. */
+    private static final float WITHIN_TERM = 0.5f;
+    private static final float TERM_BEGUN = 0.7f;
+    private static final int BEGUN_TERMS = 6;
+    private static final int BEGUN_LETTERS = 5;
 
     private final View view;
     private final Vocabulary vocabulary;
-    private final WordWays words;
-    private final SizeWays sizes;
     private final Stems stems = new Stems();
 
     QueryReader(View view) {
         this.view = view;
         vocabulary = new Vocabulary(view);
-        words = new WordWays(view, vocabulary, stems);
-        sizes = new SizeWays(vocabulary);
     }
 
     Plan read(String text) {
@@ -36,79 +38,138 @@ final class QueryReader {
         List<Token> all = pieces.words();
         PastTalk past = PastTalk.in(all);
         List<Token> said = past.without(all);
-        boolean half = !text.isEmpty() && !Character.isWhitespace(text.charAt(text.length() - 1));
-        List<Unit> units = new ArrayList<>();
         List<Token> telling = said.stream().filter(t -> !StopWords.has(t)).toList();
         List<Token> kept = telling.isEmpty() ? said : telling;
-        for (int i = 0; i < kept.size(); i++) {
-            boolean last = half && kept.get(i).end() == text.length();
-            units.add(kept.get(i).number() ? sizes.number(kept.get(i), i, last) : words.unit(kept.get(i), i, last));
-        }
-        pairs(kept, units);
-        terms(said, kept, units);
-        int at = kept.size();
-        for (SizeMention size : pieces.sizes()) {
-            units.add(sizes.unit(size, at++));
-        }
-        return new Plan(units, at, past.asked());
+        boolean half = !text.isEmpty() && !Character.isWhitespace(text.charAt(text.length() - 1));
+        Reading reading = new Reading(kept, half, text.length());
+        reading.terms();
+        reading.words();
+        reading.pairs();
+        reading.sizes(pieces.sizes());
+        return new Plan(reading.units, reading.at, past.asked(), reading.named);
     }
 
-    private void pairs(List<Token> kept, List<Unit> units) {
-        for (int i = 0; i + 1 < kept.size(); i++) {
-            String pair = Terms.pair(
-                    stems.of(kept.get(i).text()), stems.of(kept.get(i + 1).text()));
-            int count = vocabulary.count(pair);
-            if (count > 0) {
-                String said = kept.get(i).text() + " " + kept.get(i + 1).text();
-                units.add(new Unit(
-                        said, i, i + 1, List.of(Way.term(pair, PAIR, "")), vocabulary.weight(count), Unit.Sort.PAIR));
-            }
-        }
-    }
+    /** One query being read. */
+    private final class Reading {
+        private final List<Token> kept;
+        private final boolean half;
+        private final int end;
+        private final boolean[] covered;
+        private final TermWays terms;
+        private final WordWays words;
+        private final SizeWays sizes = new SizeWays(vocabulary);
+        private final List<Unit> units = new ArrayList<>();
+        private final List<String> named = new ArrayList<>();
+        private int at;
 
-    /** Terms of the trade among the words as said, stop words too: {@code snap on resos}. */
-    private void terms(List<Token> said, List<Token> kept, List<Unit> units) {
-        boolean[] covered = new boolean[said.size()];
-        for (int length = Math.min(Lexicon.LONGEST, said.size()); length > 0; length--) {
-            for (int from = 0; from + length <= said.size(); from++) {
-                List<Token> window = said.subList(from, from + length);
-                if (length == 1 && StopWords.has(window.getFirst())) {
-                    continue;
+        Reading(List<Token> kept, boolean half, int end) {
+            this.kept = kept;
+            this.half = half;
+            this.end = end;
+            this.covered = new boolean[kept.size()];
+            this.terms = new TermWays(view, vocabulary, languages());
+            this.words = new WordWays(view, vocabulary, stems, terms);
+            this.at = kept.size();
+        }
+
+        /** Languages of the words of which no English record speaks. */
+        private Set<String> languages() {
+            Set<String> found = new HashSet<>();
+            for (int from = 0; from < kept.size(); from++) {
+                for (int to = from + 1; to <= Math.min(kept.size(), from + Lexicon.LONGEST); to++) {
+                    String term = term(from, to);
+                    view.lexicon().senses(term).stream().filter(Sense::foreign).map(Sense::kind).forEach(found::add);
                 }
-                boolean within = covered[from] || covered[from + length - 1];
-                term(window, kept, within ? WITHIN_LONGER : 1, units, covered, from);
+            }
+            return found;
+        }
+
+        private String term(int from, int to) {
+            return String.join(" ", kept.subList(from, to).stream().map(Token::text).toList());
+        }
+
+        /** Terms of several words; the longest come first and leave less to those within. */
+        void terms() {
+            for (int length = Math.min(Lexicon.LONGEST, kept.size()); length > 1; length--) {
+                for (int from = 0; from + length <= kept.size(); from++) {
+                    boolean within = covered[from] || covered[from + length - 1];
+                    term(from, from + length, within ? WITHIN_TERM : 1);
+                }
+            }
+            if (half && !kept.isEmpty()) {
+                begun();
+            }
+            for (int i = 0; i < kept.size(); i++) {
+                named.add(kept.get(i).text());
             }
         }
-    }
 
-    private void term(
-            List<Token> window, List<Token> kept, float share, List<Unit> units, boolean[] covered, int from) {
-        String term = String.join(" ", window.stream().map(Token::text).toList());
-        List<Sense> senses = view.lexicon().senses(term);
-        if (senses.isEmpty()) {
-            return;
-        }
-        List<Way> ways = new ArrayList<>();
-        int most = 0;
-        for (Sense sense : senses) {
-            String concept = Terms.concept(sense.concept());
-            int count = vocabulary.count(concept);
-            if (count > 0) {
-                ways.add(Way.term(concept, TERM * sense.share() * share, meaning(sense)));
-                most = Math.max(most, count);
+        private void term(int from, int to, float share) {
+            String term = term(from, to);
+            List<Way> ways = terms.ways(term);
+            if (!ways.isEmpty()) {
+                units.add(new Unit(term, from, to - 1, ways, share * vocabulary.weight(most(ways)), Unit.Sort.TERM));
+                java.util.Arrays.fill(covered, from, to, true);
+                named.add(term);
             }
         }
-        for (int i = 0; i < window.size(); i++) {
-            covered[from + i] = true;
-        }
-        if (!ways.isEmpty()) {
-            int first = Math.max(0, kept.indexOf(window.getFirst()));
-            int last = Math.max(first, kept.indexOf(window.getLast()));
-            units.add(new Unit(term, first, last, ways, vocabulary.weight(most), Unit.Sort.TERM));
-        }
-    }
 
-    private static String meaning(Sense sense) {
-        return sense.kind() + " for " + sense.concept();
+        /** A term of several words, the last of them half typed: {@code hot mel}. */
+        private void begun() {
+            for (int from = Math.max(0, kept.size() - Lexicon.LONGEST); from < kept.size() - 1; from++) {
+                String start = term(from, kept.size());
+                List<Way> ways = new ArrayList<>();
+                if (start.length() >= BEGUN_LETTERS && kept.getLast().end() == end) {
+                    for (Map.Entry<String, List<Sense>> term : view.lexicon().beginning(start, BEGUN_TERMS)) {
+                        terms.ways(term.getKey()).forEach(way -> ways.add(way.worth(TERM_BEGUN)));
+                    }
+                }
+                if (!ways.isEmpty()) {
+                    float weight = vocabulary.weight(most(ways));
+                    units.add(new Unit(start, from, kept.size() - 1, ways, weight, Unit.Sort.TERM));
+                    return;
+                }
+            }
+        }
+
+        private int most(List<Way> ways) {
+            int most = 0;
+            for (Way way : ways) {
+                most = way.by() instanceof Way.By.OfTerm(String term) ? Math.max(most, vocabulary.count(term)) : most;
+            }
+            return most;
+        }
+
+        void words() {
+            for (int i = 0; i < kept.size(); i++) {
+                Token token = kept.get(i);
+                boolean last = half && token.end() == end;
+                Unit unit = token.number() ? sizes.number(token, i, last) : words.unit(token, i, last);
+                units.add(covered[i] ? unit.weighing(unit.weight() * WITHIN_TERM) : unit);
+            }
+        }
+
+        void pairs() {
+            for (int i = 0; i + 1 < kept.size(); i++) {
+                String pair = Terms.pair(
+                        stems.of(kept.get(i).text()), stems.of(kept.get(i + 1).text()));
+                int count = covered[i] && covered[i + 1] ? 0 : vocabulary.count(pair);
+                if (count > 0) {
+                    String said = term(i, i + 2);
+                    Way way = Way.term(pair, PAIR, "");
+                    units.add(new Unit(said, i, i + 1, List.of(way), vocabulary.weight(count), Unit.Sort.PAIR));
+                }
+            }
+        }
+
+        void sizes(List<SizeMention> mentions) {
+            for (SizeMention size : mentions) {
+                units.add(sizes.unit(size, at));
+                for (Token word : sizes.words(size)) {
+                    units.add(words.unit(word, at, false));
+                }
+                at++;
+            }
+        }
     }
 }

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.search.BooleanClause;
@@ -21,6 +22,8 @@ import org.apache.lucene.search.TopScoreDocCollectorManager;
 final class Ranking {
     /** As many are looked at again before the first are shown. */
     private static final int CANDIDATES = 60;
+
+    private static final double WORD = 0.99;
 
     private final View view;
     private final Plan plan;
@@ -37,8 +40,25 @@ final class Ranking {
         for (ScoreDoc top : top(Math.max(CANDIDATES, question.limit()))) {
             found.add(new Found(top.doc, view.row(top.doc), top.score));
         }
+        found.sort(Comparator.comparingDouble(Found::score).reversed());
+        new Beside(view, question.kinds()).widen(found);
+        wordsThemselves(found);
         List<Found> order = new Order(plan).of(found);
         return shown(order.subList(0, Math.min(question.limit(), order.size())));
+    }
+
+    /** The entry of a word typed comes last: what it means was found before. */
+    private void wordsThemselves(List<Found> found) {
+        if (!question.kinds().isEmpty() && !question.kinds().contains("word")) {
+            return;
+        }
+        double last = found.stream().mapToDouble(Found::score).min().orElse(1);
+        for (String named : plan.named()) {
+            int document = view.document(Terms.TERM, Terms.whole(named));
+            if (document >= 0) {
+                found.add(new Found(document, view.row(document), last * WORD));
+            }
+        }
     }
 
     private List<Hit> shown(List<Found> order) {

@@ -23,6 +23,10 @@ record Unit(String said, int first, int last, List<Way> ways, float weight, Sort
         NUMBER
     }
 
+    Unit weighing(float other) {
+        return new Unit(said, first, last, ways, other, sort);
+    }
+
     Unit {
         ways = List.copyOf(ways);
     }

@@ -19,8 +19,10 @@ final class WordWays {
     private final View view;
     private final Vocabulary vocabulary;
     private final Stems stems;
+    private final TermWays terms;
 
-    WordWays(View view, Vocabulary vocabulary, Stems stems) {
+    WordWays(View view, Vocabulary vocabulary, Stems stems, TermWays terms) {
+        this.terms = terms;
         this.view = view;
         this.vocabulary = vocabulary;
         this.stems = stems;
@@ -31,6 +33,11 @@ final class WordWays {
         String word = token.text();
         int most = Math.max(add(ways, word, 1, ""), stem(ways, word));
         add(ways, Terms.label(word), LABEL, "on the label");
+        List<Way> meant = terms.ways(word);
+        ways.addAll(meant);
+        for (Way way : meant) {
+            most = way.by() instanceof Way.By.OfTerm(String term) ? Math.max(most, vocabulary.count(term)) : most;
+        }
         boolean known = most > 0;
         if (half) {
             most = Math.max(most, begun(ways, word, known));

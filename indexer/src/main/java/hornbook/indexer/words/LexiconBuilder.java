@@ -35,6 +35,7 @@ public final class LexiconBuilder {
         catalogue.all(Word.class).values().forEach(builder::word);
         catalogue.sellers().values().forEach(seller -> builder.seller(seller, catalogue));
         builder.tradeWordsMeanThemselves();
+        builder.skeletons();
         return builder.lexicon();
     }
 
@@ -87,6 +88,16 @@ public final class LexiconBuilder {
                 } else if (further == null && isWords(sense.concept())) {
                     put(plain, new Sense(sense.concept(), 1, "name"));
                 }
+            }
+        }
+    }
+
+    /** {@code tampon qui colle} is also said {@code tampon colle}. */
+    private void skeletons() {
+        for (String term : List.copyOf(terms.keySet())) {
+            String bare = StopWords.skeleton(term);
+            if (!bare.equals(term) && bare.indexOf(' ') > 0 && !terms.containsKey(bare)) {
+                senses(term).values().forEach(sense -> put(bare, sense));
             }
         }
     }

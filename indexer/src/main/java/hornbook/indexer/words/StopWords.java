@@ -10,7 +10,24 @@ public final class StopWords {
             "their", "them", "there", "these", "they", "this", "to", "was", "we", "were", "what", "when", "where",
             "which", "will", "with", "you", "your", "wheres", "whats", "some", "any", "am", "got", "get");
 
+    /** Small words of German, French, Spanish and Dutch; passed over only between the words of a term. */
+    private static final Set<String> FOREIGN = Set.of(
+            "der", "die", "das", "den", "dem", "des", "und", "von", "zum", "zur", "fur", "mit", "ein", "eine", "le",
+            "la", "les", "de", "du", "qui", "un", "une", "et", "el", "los", "las", "del", "que", "y", "para", "se",
+            "het", "een", "van", "en", "voor", "met", "ne", "nicht", "geht", "im", "am");
+
     private StopWords() {}
+
+    /** A term without its small words. */
+    static String skeleton(String term) {
+        StringBuilder bare = new StringBuilder();
+        for (String word : term.split(" ")) {
+            if (!WORDS.contains(word) && !FOREIGN.contains(word)) {
+                bare.append(bare.isEmpty() ? "" : " ").append(word);
+            }
+        }
+        return bare.toString();
+    }
 
     public static boolean has(Token token) {
         return WORDS.contains(token.text()) && !(token.text().equals("a") && token.capital());
