@@ -12,6 +12,9 @@ import java.util.Collection;
 
 /** Cards of traits, quirks and faults. */
 final class TroubleCards {
+    /** A look helps; what bites is what was asked for. */
+    private static final float LOOK = 0.85f;
+
     private static final float VALUE = 2;
     private static final float CONDITION = 2.5f;
 
@@ -21,7 +24,8 @@ final class TroubleCards {
                 .say(Field.GIST, trait.question())
                 .say(Field.TEXT, trait.look())
                 .say(Field.TEXT, trait.usual())
-                .say(Field.TEXT, trait.missNote());
+                .say(Field.TEXT, trait.missNote())
+                .standing(LOOK);
         for (TraitValue value : trait.values()) {
             card.say(Field.GIST, words(value.id()) + ": " + value.description());
             card.concept(trait.id() + "=" + value.id(), VALUE);

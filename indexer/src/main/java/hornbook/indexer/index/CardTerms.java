@@ -12,12 +12,17 @@ import hornbook.indexer.words.Token;
 import hornbook.shared.measure.Size;
 import hornbook.shared.measure.SizeMention;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Reads a card's texts into terms with their weight, and its sizes. For one thread. */
 final class CardTerms {
     private static final float STEM = 0.9f;
     private static final float MEANT = 0.9f;
+    private static final float WITHIN = 0.5f;
+    /** However often a card speaks of a thing, it is less about it than the card of the thing itself. */
+    private static final float MOST_MEANT = 3.5f;
 
     private final Lexicon lexicon;
     private final TextReader reader;
@@ -29,11 +34,12 @@ final class CardTerms {
     }
 
     /** What was read. */
-    record Found(Impacts impacts, List<Size> sizes) {}
+    record Found(Impacts impacts, List<Size> sizes, Map<String, Float> meant) {}
 
     Found read(Card card) {
-        Found found = new Found(new Impacts(), new ArrayList<>());
+        Found found = new Found(new Impacts(), new ArrayList<>(), new HashMap<>());
         card.texts().forEach((field, texts) -> texts.forEach(text -> text(field, text, found)));
+        found.meant.forEach((concept, weight) -> found.impacts.add(Terms.concept(concept), Math.min(MOST_MEANT, weight)));
         card.concepts().forEach((concept, weight) -> found.impacts.add(Terms.concept(concept), weight));
         card.sizes().forEach(written -> size(written, found));
         return found;
@@ -51,7 +57,7 @@ final class CardTerms {
             return;
         }
         words(field, pieces.words(), weight, found.impacts);
-        meanings(pieces.words(), weight * MEANT, found.impacts);
+        meanings(pieces.words(), weight * MEANT, found.meant);
         pieces.sizes().forEach(size -> size(size, weight, found));
     }
 
@@ -89,32 +95,36 @@ final class CardTerms {
         }
     }
 
-    /** Terms of the trade stand for what they mean, longest first, so that other words for it find the card. */
-    private void meanings(List<Token> words, float weight, Impacts impacts) {
-        int at = 0;
-        while (at < words.size()) {
-            at += Math.max(1, meaning(words, at, weight, impacts));
+    /**
+     * Terms of the trade stand for what they mean, so that other words for it find the card. Within a longer term they
+     * stand for less: {@code neck cork} is first of all a cork for the neck.
+     */
+    private void meanings(List<Token> words, float weight, Map<String, Float> meant) {
+        int covered = 0;
+        for (int at = 0; at < words.size(); at++) {
+            boolean within = at < covered;
+            covered = Math.max(covered, at + meaning(words, at, within ? weight * WITHIN : weight, meant));
         }
     }
 
-    private int meaning(List<Token> words, int at, float weight, Impacts impacts) {
-        String first = words.get(at).text();
-        int reach = Math.min(lexicon.reach(first), words.size() - at);
+    /** Length of the longest term that begins there. */
+    private int meaning(List<Token> words, int at, float weight, Map<String, Float> meant) {
+        int reach = Math.min(lexicon.reach(words.get(at).text()), words.size() - at);
         StringBuilder term = new StringBuilder();
-        List<Sense> senses = List.of();
+        List<List<Sense>> found = new ArrayList<>();
         int length = 0;
         for (int n = 0; n < reach; n++) {
             term.append(n == 0 ? "" : " ").append(words.get(at + n).text());
-            List<Sense> longer = n == 0 && StopWords.has(words.get(at)) ? List.of() : lexicon.senses(term.toString());
-            if (!longer.isEmpty()) {
-                senses = longer;
+            List<Sense> senses = n == 0 && StopWords.has(words.get(at)) ? List.of() : lexicon.senses(term.toString());
+            if (!senses.isEmpty()) {
+                found.add(senses);
                 length = n + 1;
             }
         }
-        for (Sense sense : senses) {
-            if (!sense.foreign()) {
-                impacts.add(Terms.concept(sense.concept()), weight * sense.share());
-            }
+        for (int i = 0; i < found.size(); i++) {
+            float counts = i == found.size() - 1 ? weight : weight * WITHIN;
+            found.get(i).stream().filter(sense -> !sense.foreign()).forEach(sense ->
+                    meant.merge(sense.concept(), counts * (sense.nearly() ? 1 : sense.share()), Float::sum));
         }
         return length;
     }

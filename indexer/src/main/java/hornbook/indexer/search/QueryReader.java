@@ -20,6 +20,7 @@ final class QueryReader {
     private static final float PAIR = 0.35f;
     /** Words within a term that is known as a whole tell half as much by themselves. */
     private static final float WITHIN_TERM = 0.5f;
+    private static final float FAINT = 0.5f;
     private static final float TERM_BEGUN = 0.7f;
     private static final int BEGUN_TERMS = 6;
     private static final int BEGUN_LETTERS = 5;
@@ -38,10 +39,8 @@ final class QueryReader {
         List<Token> all = pieces.words();
         PastTalk past = PastTalk.in(all);
         List<Token> said = past.without(all);
-        List<Token> telling = said.stream().filter(t -> !StopWords.has(t)).toList();
-        List<Token> kept = telling.isEmpty() ? said : telling;
         boolean half = !text.isEmpty() && !Character.isWhitespace(text.charAt(text.length() - 1));
-        Reading reading = new Reading(kept, half, text.length());
+        Reading reading = new Reading(said, half, text.length());
         reading.terms();
         reading.words();
         reading.pairs();
@@ -51,7 +50,7 @@ final class QueryReader {
 
     /** One query being read. */
     private final class Reading {
-        private final List<Token> kept;
+        private final List<Token> said;
         private final boolean half;
         private final int end;
         private final boolean[] covered;
@@ -60,23 +59,25 @@ final class QueryReader {
         private final SizeWays sizes = new SizeWays(vocabulary);
         private final List<Unit> units = new ArrayList<>();
         private final List<String> named = new ArrayList<>();
+        private final boolean allSmall;
         private int at;
 
-        Reading(List<Token> kept, boolean half, int end) {
-            this.kept = kept;
+        Reading(List<Token> said, boolean half, int end) {
+            this.said = said;
             this.half = half;
             this.end = end;
-            this.covered = new boolean[kept.size()];
+            this.covered = new boolean[said.size()];
             this.terms = new TermWays(view, vocabulary, languages());
             this.words = new WordWays(view, vocabulary, stems, terms);
-            this.at = kept.size();
+            this.at = said.size();
+            this.allSmall = said.stream().allMatch(StopWords::has);
         }
 
         /** Languages of the words of which no English record speaks. */
         private Set<String> languages() {
             Set<String> found = new HashSet<>();
-            for (int from = 0; from < kept.size(); from++) {
-                for (int to = from + 1; to <= Math.min(kept.size(), from + Lexicon.LONGEST); to++) {
+            for (int from = 0; from < said.size(); from++) {
+                for (int to = from + 1; to <= Math.min(said.size(), from + Lexicon.LONGEST); to++) {
                     String term = term(from, to);
                     view.lexicon().senses(term).stream().filter(Sense::foreign).map(Sense::kind).forEach(found::add);
                 }
@@ -85,22 +86,22 @@ final class QueryReader {
         }
 
         private String term(int from, int to) {
-            return String.join(" ", kept.subList(from, to).stream().map(Token::text).toList());
+            return String.join(" ", said.subList(from, to).stream().map(Token::text).toList());
         }
 
         /** Terms of several words; the longest come first and leave less to those within. */
         void terms() {
-            for (int length = Math.min(Lexicon.LONGEST, kept.size()); length > 1; length--) {
-                for (int from = 0; from + length <= kept.size(); from++) {
+            for (int length = Math.min(Lexicon.LONGEST, said.size()); length > 1; length--) {
+                for (int from = 0; from + length <= said.size(); from++) {
                     boolean within = covered[from] || covered[from + length - 1];
                     term(from, from + length, within ? WITHIN_TERM : 1);
                 }
             }
-            if (half && !kept.isEmpty()) {
+            if (half && !said.isEmpty()) {
                 begun();
             }
-            for (int i = 0; i < kept.size(); i++) {
-                named.add(kept.get(i).text());
+            for (int i = 0; i < said.size(); i++) {
+                named.add(said.get(i).text());
             }
         }
 
@@ -116,17 +117,17 @@ final class QueryReader {
 
         /** A term of several words, the last of them half typed: {@code hot mel}. */
         private void begun() {
-            for (int from = Math.max(0, kept.size() - Lexicon.LONGEST); from < kept.size() - 1; from++) {
-                String start = term(from, kept.size());
+            for (int from = Math.max(0, said.size() - Lexicon.LONGEST); from < said.size() - 1; from++) {
+                String start = term(from, said.size());
                 List<Way> ways = new ArrayList<>();
-                if (start.length() >= BEGUN_LETTERS && kept.getLast().end() == end) {
+                if (start.length() >= BEGUN_LETTERS && said.getLast().end() == end) {
                     for (Map.Entry<String, List<Sense>> term : view.lexicon().beginning(start, BEGUN_TERMS)) {
                         terms.ways(term.getKey()).forEach(way -> ways.add(way.worth(TERM_BEGUN)));
                     }
                 }
                 if (!ways.isEmpty()) {
                     float weight = vocabulary.weight(most(ways));
-                    units.add(new Unit(start, from, kept.size() - 1, ways, weight, Unit.Sort.TERM));
+                    units.add(new Unit(start, from, said.size() - 1, ways, weight, Unit.Sort.TERM));
                     return;
                 }
             }
@@ -141,18 +142,25 @@ final class QueryReader {
         }
 
         void words() {
-            for (int i = 0; i < kept.size(); i++) {
-                Token token = kept.get(i);
+            for (int i = 0; i < said.size(); i++) {
+                Token token = said.get(i);
+                if (StopWords.has(token) && !allSmall) {
+                    continue;
+                }
                 boolean last = half && token.end() == end;
                 Unit unit = token.number() ? sizes.number(token, i, last) : words.unit(token, i, last);
-                units.add(covered[i] ? unit.weighing(unit.weight() * WITHIN_TERM) : unit);
+                float part = (covered[i] ? WITHIN_TERM : 1) * (StopWords.faint(token) ? FAINT : 1);
+                units.add(unit.weighing(unit.weight() * part));
             }
         }
 
         void pairs() {
-            for (int i = 0; i + 1 < kept.size(); i++) {
+            for (int i = 0; i + 1 < said.size(); i++) {
+                if (StopWords.has(said.get(i)) || StopWords.has(said.get(i + 1))) {
+                    continue;
+                }
                 String pair = Terms.pair(
-                        stems.of(kept.get(i).text()), stems.of(kept.get(i + 1).text()));
+                        stems.of(said.get(i).text()), stems.of(said.get(i + 1).text()));
                 int count = covered[i] && covered[i + 1] ? 0 : vocabulary.count(pair);
                 if (count > 0) {
                     String said = term(i, i + 2);

@@ -43,6 +43,7 @@ final class TermWays {
         String title = document < 0 ? meant : view.row(document).title();
         String value = meant.indexOf('=') < 0 ? "" : " " + meant.substring(meant.indexOf('=') + 1).replace('-', ' ');
         return switch (sense.kind()) {
+            case Sense.NEARLY -> "nearly means " + meant.replaceFirst("nearly ", "");
             case "name" -> document < 0 ? "" : "is " + title + value;
             case "seller" -> "is a seller's name behind which " + title + " stands";
             case "misspelling", "spelling" -> "read as " + title + value;

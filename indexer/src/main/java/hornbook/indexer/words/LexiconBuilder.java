@@ -20,6 +20,9 @@ import java.util.stream.Stream;
 
 /** Gathers the terms of a catalogue: its words, the names of things, makes and sellers. */
 public final class LexiconBuilder {
+    /** What an everyday word of the same group is worth. */
+    private static final float ALIKE = 0.6f;
+
     private static final float LESS_SURE = 0.6f;
     /** A seller's name speaks of the maker behind it, but less than the maker's own name does. */
     private static final float BEHIND = 0.7f;
@@ -36,6 +39,7 @@ public final class LexiconBuilder {
         catalogue.sellers().values().forEach(seller -> builder.seller(seller, catalogue));
         builder.tradeWordsMeanThemselves();
         builder.skeletons();
+        Everyday.each((word, group) -> builder.add(word, "nearly " + group, ALIKE, Sense.NEARLY));
         return builder.lexicon();
     }
 

@@ -10,6 +10,14 @@ package hornbook.indexer.words;
 public record Sense(String concept, float share, String kind) {
     private static final java.util.Set<String> LANGUAGES = java.util.Set.of("German", "French", "Spanish", "Dutch");
 
+    /** Kind of sense of a word that nearly means what others of its group mean. */
+    public static final String NEARLY = "nearly";
+
+    /** Whether the term only nearly means that. */
+    public boolean nearly() {
+        return kind.equals(NEARLY);
+    }
+
     /** Whether the term belongs to another language than English. */
     public boolean foreign() {
         return LANGUAGES.contains(kind);

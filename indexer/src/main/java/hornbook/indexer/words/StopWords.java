@@ -18,18 +18,31 @@ public final class StopWords {
 
     private StopWords() {}
 
-    /** A term without its small words. */
+    /** A term without the small words of other languages. */
     static String skeleton(String term) {
         StringBuilder bare = new StringBuilder();
         for (String word : term.split(" ")) {
-            if (!WORDS.contains(word) && !FOREIGN.contains(word)) {
+            if (!FOREIGN.contains(word)) {
                 bare.append(bare.isEmpty() ? "" : " ").append(word);
             }
         }
         return bare.toString();
     }
 
+    /** Words that say little: directions, helpers, and what everybody says. */
+    private static final Set<String> FAINT = Set.of(
+            "out", "off", "up", "down", "over", "under", "between", "into", "too", "not", "no", "wont", "doesnt", "dont",
+            "cant", "isnt", "come", "comes", "came", "coming", "go", "goes", "going", "keep", "keeps", "get", "gets",
+            "need", "needs", "want", "new", "old", "one", "first", "all", "when", "after", "before", "use", "using",
+            "find", "make", "whole", "thing", "horn", "sax", "saxophone", "every", "only", "just", "again", "then");
+
+    /** Whether a word says nothing. */
     public static boolean has(Token token) {
         return WORDS.contains(token.text()) && !(token.text().equals("a") && token.capital());
+    }
+
+    /** Whether a word says little. */
+    public static boolean faint(Token token) {
+        return FAINT.contains(token.text());
     }
 }
