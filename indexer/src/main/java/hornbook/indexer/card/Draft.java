@@ -78,6 +78,10 @@ public final class Draft {
         return this;
     }
 
+    Map<Field, List<String>> texts() {
+        return texts;
+    }
+
     String id() {
         return id;
     }

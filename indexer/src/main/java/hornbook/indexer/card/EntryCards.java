@@ -4,6 +4,7 @@ import hornbook.catalogue.entry.Catalogue;
 import hornbook.catalogue.entry.Caution;
 import hornbook.catalogue.entry.Entry;
 import hornbook.catalogue.entry.Fault;
+import hornbook.catalogue.entry.Kind;
 import hornbook.catalogue.entry.Make;
 import hornbook.catalogue.entry.MeasureTaken;
 import hornbook.catalogue.entry.Model;
@@ -16,11 +17,16 @@ import hornbook.catalogue.entry.Task;
 import hornbook.catalogue.entry.Tool;
 import hornbook.catalogue.entry.Trait;
 import hornbook.catalogue.entry.Word;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Cards of the entries: knowledge, shipped and own. */
 public final class EntryCards {
+    private static final Set<Kind> COMPARED =
+            EnumSet.of(Kind.TRAIT, Kind.QUIRK, Kind.FAULT, Kind.PART, Kind.TOOL, Kind.SUPPLY);
+
     private final Catalogue catalogue;
     private final HornCards horns;
     private final TroubleCards troubles;
@@ -37,6 +43,11 @@ public final class EntryCards {
         work = new WorkCards();
         neighbours = new Neighbours(catalogue);
         aliases = new Aliases(catalogue);
+        Likeness likeness = new Likeness();
+        catalogue.all().stream()
+                .filter(entry -> COMPARED.contains(entry.entryKind()))
+                .forEach(entry -> bare(entry).ifPresent(likeness::add));
+        neighbours.like(likeness);
     }
 
     /** A card of each entry that can be found by itself. */

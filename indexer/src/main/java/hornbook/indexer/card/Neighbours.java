@@ -23,6 +23,7 @@ final class Neighbours {
     /** More would stand beside everything. */
     private static final int MOST = 16;
 
+    private static final float ALIKE = 1.0f;
     private static final float BACK = 0.8f;
 
     private final Map<String, Map<String, Float>> beside = new HashMap<>();
@@ -65,6 +66,11 @@ final class Neighbours {
     private void both(String one, String other, float share) {
         beside.computeIfAbsent(one, id -> new LinkedHashMap<>()).merge(other, share, Math::max);
         beside.computeIfAbsent(other, id -> new LinkedHashMap<>()).merge(one, share * BACK, Math::max);
+    }
+
+    /** What the same rare words stand on is near too, if less than what names it. */
+    void like(Likeness likeness) {
+        likeness.each((id, other, share) -> both(id, other, (float) (ALIKE * share)));
     }
 
     /** The nearest to an entry, nearest first. What stands beside many stands less close to each. */

@@ -8,10 +8,14 @@ import hornbook.catalogue.entry.Tool;
 import hornbook.catalogue.entry.UseOn;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Cards of parts, tools and supplies, each with what it may be used on. */
 final class ThingCards {
+    /** Typical ranges are in millimetres and do not say so. */
+    private static final Pattern RANGE = Pattern.compile("\\b\\d+(\\.\\d+)?-\\d+(\\.\\d+)?\\b");
+
     private final Map<String, List<UseOn>> uses;
 
     ThingCards(Catalogue catalogue) {
@@ -19,7 +23,11 @@ final class ThingCards {
     }
 
     Draft part(Part part) {
-        return thing("part", part)
+        Draft card = thing("part", part);
+        if (part.typicalRange() != null) {
+            RANGE.matcher(part.typicalRange()).results().forEach(range -> card.size(range.group() + " mm"));
+        }
+        return card
                 .say(Field.TEXT, part.dimensions())
                 .say(Field.TEXT, part.typicalRange())
                 .say(Field.TEXT, part.material())

@@ -14,7 +14,7 @@ final class Beside {
     /** Who has less than that of the best score lends nothing. */
     private static final double GOOD = 0.6;
 
-    private static final double LENT = 0.5;
+    private static final double LENT = 0.9;
     /** Nobody is lent past the lender. */
     private static final double BELOW = 0.97;
 
