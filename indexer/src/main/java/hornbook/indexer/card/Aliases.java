@@ -15,7 +15,8 @@ final class Aliases {
     Aliases(Catalogue catalogue) {
         for (Word word : catalogue.all(Word.class).values()) {
             for (Meaning meaning : word.meanings()) {
-                if (!meaning.kind().equals("misspelling") && !String.valueOf(meaning.note()).contains("misspelt")) {
+                if (!meaning.kind().equals("misspelling")
+                        && !String.valueOf(meaning.note()).contains("misspelt")) {
                     String entry = meaning.same().replaceFirst("=.*", "");
                     names.computeIfAbsent(entry, id -> new ArrayList<>()).add(word.title());
                 }

@@ -57,10 +57,9 @@ final class HornCards {
                 .models()
                 .values()
                 .forEach(model -> behind(seller, model.id())
-                        .ifPresent(behind ->
-                                card.link(model.id(), (float) behind.weight())
-                                        .beside(Map.of(model.id(), (float) behind.weight()))
-                                        .say(Field.TEXT, model.title())));
+                        .ifPresent(behind -> card.link(model.id(), (float) behind.weight())
+                                .beside(Map.of(model.id(), (float) behind.weight()))
+                                .say(Field.TEXT, model.title())));
         return card;
     }
 

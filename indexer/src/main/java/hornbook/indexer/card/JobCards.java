@@ -49,10 +49,16 @@ final class JobCards {
         job.quirksMet().forEach(quirk -> card.concept(quirk, 2).say(Field.TEXT, names.title(quirk)));
         findings.forEach(finding -> finding(card, finding));
         parts.forEach(part -> card.say(Field.TEXT, part.whatFor()).concept(part.lot(), 0.5f));
+        return card.standing(JOB).shown(shown(job)).card();
+    }
+
+    /** Only what is done can be asked how it went; it has a day. */
+    private static Shown shown(Job job) {
+        if (job.done() == null) {
+            return Shown.NOTHING.remarking(job.status().name().toLowerCase(Locale.ROOT) + ", not done");
+        }
         String remark = job.went() == Went.ROUGH && !job.wentNote().isEmpty() ? job.wentNote() : null;
-        return card.standing(JOB)
-                .shown(Shown.on(day.toString()).remarking(remark))
-                .card();
+        return Shown.on(job.done().toString()).remarking(remark);
     }
 
     private static void finding(Draft card, Finding finding) {

@@ -26,7 +26,9 @@ final class Likeness {
             }
         });
         cards.put(card.id(), words);
-        words.keySet().forEach(word -> holders.computeIfAbsent(word, w -> new ArrayList<>()).add(card.id()));
+        words.keySet()
+                .forEach(word ->
+                        holders.computeIfAbsent(word, w -> new ArrayList<>()).add(card.id()));
     }
 
     private void words(Field field, String text, Map<String, Double> words) {
@@ -43,7 +45,8 @@ final class Likeness {
         cards.forEach((id, words) -> {
             words.replaceAll((word, weight) -> Math.log1p(weight)
                     * Math.log((double) cards.size() / holding(word).size()));
-            double length = Math.sqrt(words.values().stream().mapToDouble(w -> w * w).sum());
+            double length =
+                    Math.sqrt(words.values().stream().mapToDouble(w -> w * w).sum());
             words.replaceAll((word, weight) -> weight / length);
         });
         for (String id : cards.keySet()) {
@@ -53,8 +56,10 @@ final class Likeness {
 
     private Map<String, Double> nearest(String id) {
         Map<String, Double> dot = new HashMap<>();
-        words(id).forEach((word, weight) -> holding(word)
-                .forEach(other -> dot.merge(other, weight * words(other).getOrDefault(word, 0.0), Double::sum)));
+        words(id)
+                .forEach((word, weight) -> holding(word)
+                        .forEach(
+                                other -> dot.merge(other, weight * words(other).getOrDefault(word, 0.0), Double::sum)));
         dot.remove(id);
         Map<String, Double> best = new HashMap<>();
         dot.entrySet().stream()

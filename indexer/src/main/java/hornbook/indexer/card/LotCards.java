@@ -2,11 +2,15 @@ package hornbook.indexer.card;
 
 import hornbook.shared.shop.Lot;
 import hornbook.shared.shop.LotState;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Cards of lots: what they are, what they fit, their sizes, and where they lie. */
 final class LotCards {
     private static final float FITS = 3;
+    private static final Pattern HARMED = Pattern.compile(
+            "\\b(torn|worn|bent|broken|cracked|chipped|damaged|stripped|perished|rusty)\\b", Pattern.CASE_INSENSITIVE);
+
     private final Names names;
 
     LotCards(Names names) {
@@ -54,7 +58,8 @@ final class LotCards {
         if (lot.count().none()) {
             return 0.65f;
         }
-        return lot.state() == LotState.BLANK ? 0.95f : 1;
+        boolean harmed = HARMED.matcher(lot.title() + " " + lot.note()).find();
+        return harmed ? 0.9f : lot.state() == LotState.BLANK ? 0.95f : 1;
     }
 
     private static Shown shown(Lot lot, @Nullable Spot spot) {

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param day ISO day that orders it in time
  * @param remark what to know before going there
  * @param item id of the kind of thing a lot is of
- * @param heed open, reserve, keepsake or none (nothing there)
+ * @param heed whether stock may be taken, and a label trusted
  */
 public record Shown(
         @Nullable String drawer,
@@ -33,7 +33,9 @@ public record Shown(
         /** Only on asking. */
         RESERVE,
         /** Never. */
-        KEEPSAKE
+        KEEPSAKE,
+        /** A drawer whose label is no longer true. */
+        MISLABELLED
     }
 
     /** Nothing more to show. */

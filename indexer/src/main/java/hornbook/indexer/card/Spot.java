@@ -36,6 +36,8 @@ record Spot(String id, String label, String where, @Nullable String remark) {
     }
 
     Shown shown() {
-        return new Shown(id, label, where, null, null, remark, null, Shown.Heed.OPEN);
+        boolean misleads = remark != null && !label.isBlank();
+        return new Shown(
+                id, label, where, null, null, remark, null, misleads ? Shown.Heed.MISLABELLED : Shown.Heed.OPEN);
     }
 }

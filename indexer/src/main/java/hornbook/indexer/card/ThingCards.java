@@ -27,8 +27,7 @@ final class ThingCards {
         if (part.typicalRange() != null) {
             RANGE.matcher(part.typicalRange()).results().forEach(range -> card.size(range.group() + " mm"));
         }
-        return card
-                .say(Field.TEXT, part.dimensions())
+        return card.say(Field.TEXT, part.dimensions())
                 .say(Field.TEXT, part.typicalRange())
                 .say(Field.TEXT, part.material())
                 .say(Field.TEXT, part.mustMatch())

@@ -19,6 +19,14 @@ import java.util.Map;
 /** Reads a card's texts into terms with their weight, and its sizes. For one thread. */
 final class CardTerms {
     private static final float STEM = 0.9f;
+    private static final String PLACE = "place";
+    /** All that stands on a label, typed as it stands. */
+    private static final float WHOLE_LABEL = 5;
+
+    private static final float ITSELF = 20;
+    /** Names begin with the thing and go on, after a comma, with what tells it from others. */
+    private static final float HEAD = 1.25f;
+
     private static final float MEANT = 0.9f;
     private static final float WITHIN = 0.5f;
     /** However often a card speaks of a thing, it is less about it than the card of the thing itself. */
@@ -39,8 +47,15 @@ final class CardTerms {
     Found read(Card card) {
         Found found = new Found(new Impacts(), new ArrayList<>(), new HashMap<>());
         card.texts().forEach((field, texts) -> texts.forEach(text -> text(field, text, found)));
-        found.meant.forEach((concept, weight) -> found.impacts.add(Terms.concept(concept), Math.min(MOST_MEANT, weight)));
+        if (card.kind().equals(PLACE)) {
+            card.texts()
+                    .getOrDefault(Field.LABEL, List.of())
+                    .forEach(label -> found.impacts.add(Terms.label(Cutter.joined(label)), WHOLE_LABEL));
+        }
+        found.meant.forEach(
+                (concept, weight) -> found.impacts.add(Terms.concept(concept), Math.min(MOST_MEANT, weight)));
         card.concepts().forEach((concept, weight) -> found.impacts.add(Terms.concept(concept), weight));
+        found.impacts.add(Terms.id(card.id()), ITSELF);
         card.sizes().forEach(written -> size(written, found));
         return found;
     }
@@ -56,12 +71,13 @@ final class CardTerms {
             found.impacts.add(Terms.whole(Cutter.joined(text)), weight);
             return;
         }
-        words(field, pieces.words(), weight, found.impacts);
+        int head = field == Field.TITLE && text.indexOf(',') > 0 ? text.indexOf(',') : 0;
+        words(field, pieces.words(), weight, head, found.impacts);
         meanings(pieces.words(), weight * MEANT, found.meant);
         pieces.sizes().forEach(size -> size(size, weight, found));
     }
 
-    private void words(Field field, List<Token> words, float weight, Impacts impacts) {
+    private void words(Field field, List<Token> words, float usual, int head, Impacts impacts) {
         boolean name = field == Field.TITLE || field == Field.NAME;
         String before = "";
         for (int i = 0; i < words.size(); i++) {
@@ -69,6 +85,7 @@ final class CardTerms {
             if (StopWords.has(word) || articleA(word, i, field)) {
                 continue;
             }
+            float weight = word.end() <= head ? usual * HEAD : usual;
             String stem = stems.of(word.text());
             impacts.add(word.text(), weight);
             if (!stem.equals(word.text())) {
@@ -76,12 +93,17 @@ final class CardTerms {
             }
             if (name) {
                 beginnings(word.text(), weight, impacts);
-                if (!before.isEmpty()) {
+                if (!before.isEmpty() && sameBreath(words.get(i - 1), word)) {
                     impacts.add(Terms.pair(before, stem), weight);
                 }
             }
             before = stem;
         }
+    }
+
+    /** Nothing but a blank or a hyphen between them. */
+    private static boolean sameBreath(Token first, Token second) {
+        return second.start() - first.end() <= 1;
     }
 
     /** At the start of a sentence A is the article; in a title it may be the key. */
@@ -123,8 +145,10 @@ final class CardTerms {
         }
         for (int i = 0; i < found.size(); i++) {
             float counts = i == found.size() - 1 ? weight : weight * WITHIN;
-            found.get(i).stream().filter(sense -> !sense.foreign()).forEach(sense ->
-                    meant.merge(sense.concept(), counts * (sense.nearly() ? 1 : sense.share()), Float::sum));
+            found.get(i).stream()
+                    .filter(sense -> !sense.foreign())
+                    .forEach(sense ->
+                            meant.merge(sense.concept(), counts * (sense.nearly() ? 1 : sense.share()), Float::sum));
         }
         return length;
     }

@@ -21,6 +21,11 @@ public final class Terms {
         return "@" + kind;
     }
 
+    /** A record by its whole number. */
+    public static String id(String id) {
+        return "!" + id;
+    }
+
     public static String concept(String concept) {
         return "=" + concept;
     }

@@ -57,23 +57,45 @@ final class Order {
         return day == null ? "" : day;
     }
 
-    /** A keepsake or reserve never stands above open stock of the same thing. */
+    /**
+     * A keepsake or reserve never stands above open stock of the same thing, nor a drawer whose label is no longer true
+     * above what is found by contents.
+     */
     private static List<Found> stockBeforeWhatIsKept(List<Found> order) {
         Map<String, Double> lowestOpen = new HashMap<>();
         for (Found found : order) {
-            if (found.row().kind().equals("lot") && found.row().shown().heed() == Heed.OPEN) {
+            if (open(found)) {
                 lowestOpen.merge(item(found), found.score(), Math::min);
             }
         }
+        double bestOpen = order.stream()
+                .filter(Order::open)
+                .mapToDouble(Found::score)
+                .max()
+                .orElse(0);
         List<Found> result = new ArrayList<>();
         for (Found found : order) {
-            Heed heed = found.row().shown().heed();
-            Double open = lowestOpen.get(item(found));
-            boolean kept = heed == Heed.KEEPSAKE || heed == Heed.RESERVE;
-            result.add(kept && open != null && found.score() >= open ? found.scoring(open * JUST_BELOW) : found);
+            result.add(notAbove(limit(found, bestOpen, lowestOpen), found));
         }
         result.sort(Comparator.comparingDouble(Found::score).reversed());
         return result;
+    }
+
+    /** What the score must stay below; 0 where nothing limits it. */
+    private static double limit(Found found, double bestOpen, Map<String, Double> lowestOpen) {
+        return switch (found.row().shown().heed()) {
+            case MISLABELLED -> bestOpen;
+            case KEEPSAKE, RESERVE -> lowestOpen.getOrDefault(item(found), 0.0);
+            default -> 0;
+        };
+    }
+
+    private static Found notAbove(double limit, Found found) {
+        return limit > 0 && found.score() >= limit ? found.scoring(limit * JUST_BELOW) : found;
+    }
+
+    private static boolean open(Found found) {
+        return found.row().kind().equals("lot") && found.row().shown().heed() == Heed.OPEN;
     }
 
     private static String item(Found found) {

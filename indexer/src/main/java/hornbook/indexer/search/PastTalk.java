@@ -31,13 +31,16 @@ record PastTalk(List<Token> said) {
     }
 
     private static void last(List<Token> words, int at, List<Token> said) {
-        boolean the = at > 0 && words.get(at - 1).text().equals("the");
-        boolean noun = AFTER_LAST.contains(words.get(at + 1).text());
-        if (the || noun) {
-            said.add(words.get(at));
+        boolean opens = at == 0 || words.get(at - 1).text().equals("the");
+        int noun = -1;
+        for (int i = at + 1; i < words.size(); i++) {
+            noun = AFTER_LAST.contains(words.get(i).text()) && (noun < 0) ? i : noun;
         }
-        if (noun) {
-            said.add(words.get(at + 1));
+        if (opens || noun == at + 1) {
+            said.add(words.get(at));
+            if (noun >= 0) {
+                said.add(words.get(noun));
+            }
         }
     }
 

@@ -2,6 +2,7 @@ package hornbook.indexer.search;
 
 import hornbook.indexer.index.Terms;
 import hornbook.indexer.index.View;
+import hornbook.indexer.words.Cutter;
 import hornbook.indexer.words.Lexicon;
 import hornbook.indexer.words.Sense;
 import hornbook.indexer.words.Stems;
@@ -20,6 +21,8 @@ final class QueryReader {
     private static final float PAIR = 0.35f;
     /** Words within a term that is known as a whole tell half as much by themselves. */
     private static final float WITHIN_TERM = 0.5f;
+
+    private static final float ITSELF = 5;
     private static final float FAINT = 0.5f;
     private static final float TERM_BEGUN = 0.7f;
     private static final int BEGUN_TERMS = 6;
@@ -45,6 +48,8 @@ final class QueryReader {
         reading.words();
         reading.pairs();
         reading.sizes(pieces.sizes());
+        reading.number(text.strip());
+        reading.label(Terms.label(Cutter.joined(text)), text.strip());
         return new Plan(reading.units, reading.at, past.asked(), reading.named);
     }
 
@@ -79,14 +84,18 @@ final class QueryReader {
             for (int from = 0; from < said.size(); from++) {
                 for (int to = from + 1; to <= Math.min(said.size(), from + Lexicon.LONGEST); to++) {
                     String term = term(from, to);
-                    view.lexicon().senses(term).stream().filter(Sense::foreign).map(Sense::kind).forEach(found::add);
+                    view.lexicon().senses(term).stream()
+                            .filter(Sense::foreign)
+                            .map(Sense::kind)
+                            .forEach(found::add);
                 }
             }
             return found;
         }
 
         private String term(int from, int to) {
-            return String.join(" ", said.subList(from, to).stream().map(Token::text).toList());
+            return String.join(
+                    " ", said.subList(from, to).stream().map(Token::text).toList());
         }
 
         /** Terms of several words; the longest come first and leave less to those within. */
@@ -151,6 +160,24 @@ final class QueryReader {
                 Unit unit = token.number() ? sizes.number(token, i, last) : words.unit(token, i, last);
                 float part = (covered[i] ? WITHIN_TERM : 1) * (StopWords.faint(token) ? FAINT : 1);
                 units.add(unit.weighing(unit.weight() * part));
+            }
+        }
+
+        /** The whole text as the number of a record: {@code d-card-r5c5}. */
+        void number(String text) {
+            String id = Terms.id(text);
+            if (text.indexOf('-') > 0 && vocabulary.count(id) > 0) {
+                float weight = ITSELF * vocabulary.weight(1);
+                units.add(new Unit(text, 0, at, List.of(Way.term(id, 1, "is its number")), weight, Unit.Sort.NUMBER));
+            }
+        }
+
+        /** The whole text as it stands on a label of several words. */
+        void label(String label, String text) {
+            int count = said.size() > 1 ? vocabulary.count(label) : 0;
+            if (count > 0) {
+                Way way = Way.term(label, 1, "stands on the label");
+                units.add(new Unit(text, 0, at, List.of(way), vocabulary.weight(count), Unit.Sort.TERM));
             }
         }
 

@@ -117,6 +117,7 @@ final class Reasons {
             case KEEPSAKE -> reasons.add("a keepsake: measure it, never use it");
             case RESERVE -> reasons.add("a reserve: only on asking");
             case NONE -> reasons.add("none left");
+            case MISLABELLED -> {}
             case OPEN -> {
                 if (shown.onHand() != null) {
                     reasons.add("on hand");

@@ -14,8 +14,9 @@ import java.util.Optional;
 
 /** In what ways a size, a thread or a bare number can be met. No slip is forgiven in any of them. */
 final class SizeWays {
+    private static final float IN_RUN = 0.4f;
     private static final float BARE = 0.8f;
-    private static final float ENDLESS = 0.6f;
+    private static final float ENDLESS = 0.7f;
     private static final float FAMILY = 0.7f;
     private static final float RARE = 4;
     private static final int ENDINGS = 48;
@@ -53,14 +54,13 @@ final class SizeWays {
 
     /** Who asks for a thread is served by what is known of its family. */
     private Optional<Way> family(Thread thread) {
-        String family =
-                switch (thread.system()) {
-                    case ISO_METRIC -> thread.series().startsWith("withdrawn") ? "old-metric" : "iso-metric";
-                    case LOEWENHERZ -> "old-metric";
-                    case UNIFIED -> "unified-number";
-                    case BA -> "british-association";
-                    default -> "";
-                };
+        String family = switch (thread.system()) {
+            case ISO_METRIC -> thread.series().startsWith("withdrawn") ? "old-metric" : "iso-metric";
+            case LOEWENHERZ -> "old-metric";
+            case UNIFIED -> "unified-number";
+            case BA -> "british-association";
+            default -> "";
+        };
         String concept = Terms.concept("thread-family=" + family);
         return vocabulary.count(concept) > 0
                 ? Optional.of(Way.term(concept, FAMILY, "is of the family " + family.replace('-', ' ')))
@@ -87,6 +87,9 @@ final class SizeWays {
         if (most > 0) {
             ways.add(Way.term(written, 1, ""));
         }
+        if (vocabulary.count(Terms.id(written)) > 0) {
+            ways.add(Way.term(Terms.id(written), 1, "is its number"));
+        }
         if (vocabulary.count(Terms.label(written)) > 0) {
             ways.add(Way.term(Terms.label(written), 0.5f, "on the label"));
         }
@@ -110,7 +113,7 @@ final class SizeWays {
             ways.add(Way.size(Measured.single(Length.ofMillimetres(written)), BARE));
         }
         if (written.length() > SHORTEST_SERIAL) {
-            ways.add(new Way(new Way.By.OfRun(number), BARE, "inside its run of numbers"));
+            ways.add(new Way(new Way.By.OfRun(number), IN_RUN, "inside its run of numbers"));
         }
     }
 }

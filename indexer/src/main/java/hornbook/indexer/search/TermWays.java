@@ -41,7 +41,9 @@ final class TermWays {
         String meant = sense.concept();
         int document = view.document(meant.replaceFirst("=.*", ""));
         String title = document < 0 ? meant : view.row(document).title();
-        String value = meant.indexOf('=') < 0 ? "" : " " + meant.substring(meant.indexOf('=') + 1).replace('-', ' ');
+        String value = meant.indexOf('=') < 0
+                ? ""
+                : " " + meant.substring(meant.indexOf('=') + 1).replace('-', ' ');
         return switch (sense.kind()) {
             case Sense.NEARLY -> "nearly means " + meant.replaceFirst("nearly ", "");
             case "name" -> document < 0 ? "" : "is " + title + value;

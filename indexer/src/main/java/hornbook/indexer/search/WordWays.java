@@ -10,7 +10,7 @@ import java.util.List;
 
 /** In what ways a word of a query can be met: as written, by its stem, half typed, or with a slip in it. */
 final class WordWays {
-    private static final float STEM = 0.95f;
+    private static final float STEM = 1.0f;
     private static final float LABEL = 0.5f;
     private static final float BEGUN = 0.7f;
     private static final float SLIP = 0.75f;

@@ -23,6 +23,8 @@ public final class LexiconBuilder {
     /** What an everyday word of the same group is worth. */
     private static final float ALIKE = 0.6f;
 
+    private static final float SHORTENED = 0.9f;
+    private static final int SHORTEST = 4;
     private static final float LESS_SURE = 0.6f;
     /** A seller's name speaks of the maker behind it, but less than the maker's own name does. */
     private static final float BEHIND = 0.7f;
@@ -55,6 +57,15 @@ public final class LexiconBuilder {
     private void make(Make make) {
         add(make.title(), make.id(), 1, "name");
         make.otherNames().forEach(name -> add(name, make.id(), 1, "name"));
+        abbreviations(make);
+    }
+
+    /** Labels and slips of paper say {@code Corv.} for Corvane. */
+    private void abbreviations(Make make) {
+        String name = Cutter.joined(make.title());
+        for (int letters = SHORTEST; letters < name.length() && name.indexOf(' ') < 0; letters++) {
+            add(name.substring(0, letters), make.id(), SHORTENED, "abbreviation");
+        }
     }
 
     private void seller(Seller seller, Catalogue catalogue) {

@@ -32,7 +32,8 @@ public final class QualityBench {
         Path folder = Files.createTempDirectory("quality");
         try (Books books = demo ? DemoShop.open(folder) : Shops.open(folder);
                 ShopIndex index = Shops.index(books)) {
-            List<String> queries = words.stream().filter(w -> !w.startsWith("--")).toList();
+            List<String> queries =
+                    words.stream().filter(w -> !w.startsWith("--")).toList();
             QualityBench bench = new QualityBench(new Search(index), Judgements.KNOWLEDGE);
             if (!queries.isEmpty()) {
                 queries.forEach(query -> bench.show(query, demo ? Set.of() : Judgements.KNOWLEDGE));
@@ -57,7 +58,9 @@ public final class QualityBench {
                 .sorted(Map.Entry.comparingByValue())
                 .limit(50)
                 .forEach(query -> {
-                    System.out.printf("%n%.2f %s   %s%n", query.getValue(), query.getKey(), judged.grades().get(query.getKey()));
+                    System.out.printf(
+                            "%n%.2f %s   %s%n",
+                            query.getValue(), query.getKey(), judged.grades().get(query.getKey()));
                     show(query.getKey(), kinds);
                 });
     }
@@ -68,8 +71,14 @@ public final class QualityBench {
         for (Hit hit : search.find(new Question(query, 10, of)).hits()) {
             System.out.printf(
                     "   %s %.2f %s | %s | %s %s %s | %s%n",
-                    grades.getOrDefault(hit.id(), 0), hit.score(), hit.id(), hit.title(),
-                    hit.drawer(), hit.drawerLabel(), hit.onHand(), hit.why());
+                    grades.getOrDefault(hit.id(), 0),
+                    hit.score(),
+                    hit.id(),
+                    hit.title(),
+                    hit.drawer(),
+                    hit.drawerLabel(),
+                    hit.onHand(),
+                    hit.why());
         }
     }
 }

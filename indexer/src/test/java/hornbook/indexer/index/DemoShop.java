@@ -13,7 +13,8 @@ public final class DemoShop {
     private DemoShop() {}
 
     public static Books open(Path folder) {
-        Path files = FILES.toFile().isDirectory() ? FILES : Path.of(FILES.toString().substring(3));
+        Path files =
+                FILES.toFile().isDirectory() ? FILES : Path.of(FILES.toString().substring(3));
         Books books = Shops.open(folder);
         new Import(books, new KnowledgeSheets(Catalogue.shipped())).from(files, false);
         return books;
