@@ -20,6 +20,7 @@ public final class Cli {
                 .addSubcommand(new IndexCommand(frame))
                 .addSubcommand(new DrawerCommand(frame))
                 .addSubcommand(new LotCommand(frame))
+                .addSubcommand(new LabelCommand(frame))
                 .addSubcommand(StockCommand.line(frame))
                 .addSubcommand(JobCommand.line(frame))
                 .addSubcommand(HornCommand.line(frame))
