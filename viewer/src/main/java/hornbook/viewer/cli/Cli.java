@@ -21,6 +21,7 @@ public final class Cli {
                 .addSubcommand(new DrawerCommand(frame))
                 .addSubcommand(new LotCommand(frame))
                 .addSubcommand(new LabelCommand(frame))
+                .addSubcommand(new PicturesCommand(frame))
                 .addSubcommand(StockCommand.line(frame))
                 .addSubcommand(JobCommand.line(frame))
                 .addSubcommand(HornCommand.line(frame))
