@@ -22,6 +22,9 @@ public final class Stock {
 
     private static final int LEDGER_LINES = 12;
 
+    /** What the code on a label says before the drawer's number. */
+    private static final String SCANNED = "hornbook:";
+
     private final Books books;
     private final Places places;
 
@@ -33,12 +36,14 @@ public final class Stock {
     /**
      * The drawer or place that a person means.
      *
-     * @param called its number, its label (whole or a part of it), a place's name, or {@code cabinet r2c3}
+     * @param called its number, its label (whole or a part of it), a place's name, {@code cabinet r2c3}, or what a
+     *     reader makes of its printed code
      * @throws hornbook.shared.shop.BadInput where several could be meant
      */
     public Optional<DrawerCard> drawer(String called) {
-        Optional<Place> place = places.place(called);
-        return place.isPresent() ? place.map(this::card) : places.drawer(called).map(this::card);
+        String name = called.startsWith(SCANNED) ? called.substring(SCANNED.length()) : called;
+        Optional<Place> place = places.place(name);
+        return place.isPresent() ? place.map(this::card) : places.drawer(name).map(this::card);
     }
 
     /** The lot of that number. */
