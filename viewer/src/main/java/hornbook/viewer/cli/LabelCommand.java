@@ -78,8 +78,7 @@ final class LabelCommand implements Callable<Integer> {
 
     private static void print(PrintWriter out, LabelSheets.Printed printed) {
         printed.labels()
-                .forEach(label ->
-                        out.println(label.drawer() + "  page " + label.page() + ", cell " + label.cell()));
+                .forEach(label -> out.println(label.drawer() + "  page " + label.page() + ", cell " + label.cell()));
         out.println(printed.file() + "  " + printed.pages() + (printed.pages() == 1 ? " page" : " pages")
                 + "; print at 100 %, not fitted to the page");
     }

@@ -32,7 +32,7 @@ final class PicturesCommand implements Callable<Integer> {
                 .print(frame.around().here().resolve(pdf).normalize());
         return frame.answer(
                 printed,
-                out -> out.println(printed.file() + "  " + printed.pictures().size() + " drawings on "
-                        + printed.pages() + " pages"));
+                out -> out.println(printed.file() + "  " + printed.pictures().size() + " drawings on " + printed.pages()
+                        + " pages"));
     }
 }

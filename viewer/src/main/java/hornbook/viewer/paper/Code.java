@@ -21,9 +21,7 @@ final class Code {
                             BarcodeFormat.QR_CODE,
                             0,
                             0,
-                            Map.of(
-                                    EncodeHintType.ERROR_CORRECTION, ErrorCorrectionLevel.M,
-                                    EncodeHintType.MARGIN, 0));
+                            Map.of(EncodeHintType.ERROR_CORRECTION, ErrorCorrectionLevel.M, EncodeHintType.MARGIN, 0));
         } catch (WriterException tooLong) {
             throw new IllegalArgumentException("no code for " + text, tooLong);
         }

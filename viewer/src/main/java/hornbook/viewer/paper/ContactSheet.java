@@ -41,7 +41,10 @@ public final class ContactSheet {
         for (int from = 0; from < plates.size(); from += group.across()) {
             List<Plate> row = plates.subList(from, Math.min(from + group.across(), plates.size()));
             double tall = tallest(row, width);
-            double words = row.stream().mapToDouble(plate -> plate.words(sheet, width)).max().orElse(0);
+            double words = row.stream()
+                    .mapToDouble(plate -> plate.words(sheet, width))
+                    .max()
+                    .orElse(0);
             if (from == 0) {
                 flow.heading(group.title(), tall + words + BELOW);
             }
@@ -58,7 +61,8 @@ public final class ContactSheet {
     private static double tallest(List<Plate> row, double width) {
         return row.stream()
                 .mapToDouble(plate -> Math.min(
-                        TALLEST, width * plate.picture().height() / plate.picture().width()))
+                        TALLEST,
+                        width * plate.picture().height() / plate.picture().width()))
                 .max()
                 .orElse(0);
     }

@@ -44,11 +44,12 @@ final class Drawing {
             case DARK -> ink(scale, 2.5, 0.2, 0.2);
             case PART -> ink(scale, 3.6, BLACK, null);
             case PART_FILL -> ink(scale, 3, BLACK, 0.72);
-            case GHOST -> new Ink(
-                    1.3 * scale,
-                    FAINT,
-                    null,
-                    DASHES.stream().map(length -> length * scale).toList());
+            case GHOST ->
+                new Ink(
+                        1.3 * scale,
+                        FAINT,
+                        null,
+                        DASHES.stream().map(length -> length * scale).toList());
         };
     }
 

@@ -17,7 +17,8 @@ public record LabelGrid(PaperSize paper, double width, double height) {
 
     public static final double LEAST_HEIGHT = 20;
 
-    private static final Pattern CELL = Pattern.compile("(\\d{1,3}(?:\\.\\d{1,3})?)\\s*[xX×]\\s*(\\d{1,3}(?:\\.\\d{1,3})?)");
+    private static final Pattern CELL =
+            Pattern.compile("(\\d{1,3}(?:\\.\\d{1,3})?)\\s*[xX×]\\s*(\\d{1,3}(?:\\.\\d{1,3})?)");
     private static final double HAIR = 1e-6;
 
     /** @throws BadInput for cells too small to read or larger than the paper */

@@ -19,8 +19,12 @@ record Plate(Picture picture, String word, String meaning) {
 
     /** What it needs below its picture at that width, mm. */
     double words(Sheet sheet, double width) {
-        return GAP + WORD * LEADING * wordLines(sheet, width).size()
-                + TEXT * LEADING * (lines(sheet, meaning, width).size() + lines(sheet, picture.alt(), width).size());
+        return GAP
+                + WORD * LEADING * wordLines(sheet, width).size()
+                + TEXT
+                        * LEADING
+                        * (lines(sheet, meaning, width).size()
+                                + lines(sheet, picture.alt(), width).size());
     }
 
     /** Draws it; nothing of its text is left out. */

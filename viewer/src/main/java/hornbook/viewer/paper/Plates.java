@@ -37,11 +37,13 @@ final class Plates {
     private Group group(DrawnTrait drawn) {
         Optional<Trait> trait = Optional.ofNullable(catalogue.traits().get(drawn.trait()));
         Stream<Plate> look = pictures.look(drawn.trait()).stream()
-                .map(picture -> new Plate(picture, "where to look", trait.map(Trait::look).orElse("")));
+                .map(picture -> new Plate(
+                        picture, "where to look", trait.map(Trait::look).orElse("")));
         Stream<Plate> values = drawn.values().stream()
                 .flatMap(value -> pictures.picture(drawn.trait(), value).stream()
                         .map(picture -> new Plate(picture, value, meaning(trait, value))));
-        String title = trait.map(Trait::title).map(t -> t + " (" + drawn.trait() + ")").orElse(drawn.trait());
+        String title =
+                trait.map(Trait::title).map(t -> t + " (" + drawn.trait() + ")").orElse(drawn.trait());
         return new Group(title, 4, Stream.concat(look, values).toList());
     }
 

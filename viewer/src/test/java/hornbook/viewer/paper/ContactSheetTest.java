@@ -71,10 +71,14 @@ class ContactSheetTest {
         String text = packed(Rendered.text(pdf));
         Pictures pictures = new Pictures();
         pictures.drawnTraits().forEach(drawn -> {
-            assertThat(text).contains(packed(pictures.look(drawn.trait()).orElseThrow().alt()));
-            drawn.values().forEach(value -> assertThat(text)
-                    .contains(packed(value))
-                    .contains(packed(pictures.picture(drawn.trait(), value).orElseThrow().alt())));
+            assertThat(text)
+                    .contains(packed(pictures.look(drawn.trait()).orElseThrow().alt()));
+            drawn.values()
+                    .forEach(value -> assertThat(text)
+                            .contains(packed(value))
+                            .contains(packed(pictures.picture(drawn.trait(), value)
+                                    .orElseThrow()
+                                    .alt())));
         });
         assertThat(text).doesNotContain("…").doesNotContain("\uFFFD");
     }

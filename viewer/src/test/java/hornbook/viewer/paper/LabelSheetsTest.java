@@ -128,7 +128,6 @@ class LabelSheetsTest {
                 .toList();
     }
 
-
     private static Rectangle2D inside(Rectangle2D cell) {
         return new Rectangle2D.Double(cell.getX() + 2, cell.getY() + 2, cell.getWidth() - 4, cell.getHeight() - 4);
     }

@@ -63,8 +63,12 @@ record Rendered(BufferedImage image, double dpi) {
 
     /** Whether anything but white is in there; millimetres. */
     boolean inked(Rectangle2D area) {
-        for (int y = Math.max(0, pixels(area.getMinY())); y < Math.min(image.getHeight(), pixels(area.getMaxY())); y++) {
-            for (int x = Math.max(0, pixels(area.getMinX())); x < Math.min(image.getWidth(), pixels(area.getMaxX())); x++) {
+        for (int y = Math.max(0, pixels(area.getMinY()));
+                y < Math.min(image.getHeight(), pixels(area.getMaxY()));
+                y++) {
+            for (int x = Math.max(0, pixels(area.getMinX()));
+                    x < Math.min(image.getWidth(), pixels(area.getMaxX()));
+                    x++) {
                 if (dark(x, y)) {
                     return true;
                 }

@@ -33,7 +33,8 @@ class TextFlowTest {
         List<String> read = List.of(Rendered.text(pdf).split("\\s+"));
         assertThat(read).containsSubsequence(words.split(" ")).containsSubsequence("last", "point");
         Rendered second = Rendered.page(pdf, 2, 60);
-        assertThat(second.inked(new Rectangle2D.Double(0, 0, 14, paper.height()))).isFalse();
+        assertThat(second.inked(new Rectangle2D.Double(0, 0, 14, paper.height())))
+                .isFalse();
         assertThat(second.inked(new Rectangle2D.Double(paper.width() - 14, 0, 14, paper.height())))
                 .isFalse();
     }
@@ -67,6 +68,7 @@ class TextFlowTest {
                 "a b           | 0 | 4  | ''",
             })
     void linesBreakBetweenWordsAndEndInAnEllipsis(String text, int most, int width, String lines) {
-        assertThat(String.join("/", new Lines(width, String::length).first(most, text))).isEqualTo(lines);
+        assertThat(String.join("/", new Lines(width, String::length).first(most, text)))
+                .isEqualTo(lines);
     }
 }
