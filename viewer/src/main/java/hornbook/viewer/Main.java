@@ -5,10 +5,6 @@ import hornbook.viewer.cli.ExitCode;
 import hornbook.viewer.cli.FaultLog;
 import hornbook.viewer.cli.Folders;
 import hornbook.viewer.cli.Surroundings;
-import hornbook.viewer.window.HornbookWindow;
-import hornbook.viewer.window.Shell;
-import hornbook.viewer.window.Toolkit;
-import java.util.List;
 
 /** The program. Does not extend JavaFX's Application, so that a command loads none of it. */
 public final class Main {
@@ -23,8 +19,9 @@ public final class Main {
     }
 
     private static int openWindow(Folders folders, boolean shutAtOnce) {
-        Toolkit.showAndWait(
-                () -> new HornbookWindow(new Shell("Hornbook", List.of()), "Hornbook", folders.settings()), shutAtOnce);
+        try (ShopWindow window = new ShopWindow(folders)) {
+            window.showAndWait(shutAtOnce);
+        }
         return ExitCode.DONE;
     }
 }

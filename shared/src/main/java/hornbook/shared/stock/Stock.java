@@ -46,6 +46,13 @@ public final class Stock {
         return place.isPresent() ? place.map(this::card) : places.drawer(name).map(this::card);
     }
 
+    /** The drawer or place where a tool of the shop lies. */
+    public Optional<DrawerCard> placeOfTool(String id) {
+        return books.find(ShopTool.class, id)
+                .map(tool -> tool.drawer() != null ? tool.drawer() : tool.place())
+                .flatMap(this::drawer);
+    }
+
     /** The lot of that number. */
     public Optional<LotCard> lot(String id) {
         return books.find(Lot.class, id).map(this::card);

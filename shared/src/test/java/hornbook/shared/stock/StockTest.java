@@ -58,6 +58,15 @@ class StockTest {
     }
 
     @Test
+    void aToolLiesWhereItsDrawerSays() {
+        books.all(hornbook.shared.shop.ShopTool.class)
+                .forEach(tool -> assertThat(stock.placeOfTool(tool.id()).orElseThrow().tools())
+                        .extracting(ToolLine::id)
+                        .contains(tool.id()));
+        assertThat(stock.placeOfTool("tool-none")).isEmpty();
+    }
+
+    @Test
     void aKeepsakeSaysSo() {
         assertThat(stock.lot("lot-0496").orElseThrow().heed()).contains("never use");
     }

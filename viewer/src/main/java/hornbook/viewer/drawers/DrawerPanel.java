@@ -2,6 +2,8 @@ package hornbook.viewer.drawers;
 
 import hornbook.shared.stock.DrawerCard;
 import hornbook.shared.stock.ToolLine;
+import hornbook.viewer.widget.LotRow;
+import hornbook.viewer.widget.Words;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -14,8 +16,8 @@ import javafx.scene.layout.VBox;
 final class DrawerPanel extends VBox {
     private final VBox inside = new VBox();
     private final ScrollPane scroll = new ScrollPane(inside);
-    private final Label label = text("", "panel-label");
-    private final Label where = text("", "where");
+    private final Label label = Words.text("", "panel-label");
+    private final Label where = Words.text("", "where");
 
     DrawerPanel(Runnable close) {
         getStyleClass().add("drawer-panel");
@@ -57,14 +59,7 @@ final class DrawerPanel extends VBox {
 
     private void add(String words, String style) {
         if (!words.isBlank()) {
-            inside.getChildren().add(text(words, style));
+            inside.getChildren().add(Words.text(words, style));
         }
-    }
-
-    private static Label text(String words, String style) {
-        Label text = new Label(words);
-        text.setWrapText(true);
-        text.getStyleClass().add(style);
-        return text;
     }
 }

@@ -1,6 +1,7 @@
 package hornbook.viewer.drawers;
 
 import hornbook.shared.stock.CabinetPlan;
+import hornbook.viewer.widget.Words;
 import hornbook.viewer.window.Screen;
 import hornbook.viewer.window.ScreenName;
 import java.util.Objects;

@@ -43,7 +43,8 @@ final class Dress {
         apply();
     }
 
-    private void apply() {
+    /** Dresses the scene as it now is. */
+    void apply() {
         scene.getStylesheets().setAll(sheets(settings.look(), systemIsDark()));
         resize();
     }

@@ -1,5 +1,6 @@
 package hornbook.viewer.window;
 
+import java.util.Set;
 import javafx.scene.Node;
 
 /** One screen of the window. All is called on the JavaFX thread. */
@@ -11,6 +12,15 @@ public interface Screen {
 
     /** Called whenever it comes into view: the moment to ask again. */
     default void shown() {}
+
+    /**
+     * Called while it is in view and the shop has changed under it.
+     *
+     * @param kinds the kinds of record that changed, as {@code find} names them
+     */
+    default void changed(Set<String> kinds) {
+        shown();
+    }
 
     /**
      * Called when the person steps back.

@@ -4,9 +4,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import javafx.scene.Node;
+import java.util.Set;
+import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.VBox;
 
 /** The frame round the screens, and the way from one to another. */
 public final class Shell extends BorderPane {
@@ -76,9 +76,17 @@ public final class Shell extends BorderPane {
         return top;
     }
 
-    /** Shows what long work is doing, below everything. */
-    void showBelow(Node strip) {
-        setBottom(new VBox(strip));
+    /** Tells the screen in view that the shop changed; the others ask again when they are shown. */
+    public void changed(Set<String> kinds) {
+        visits.now().map(this::screen).ifPresent(screen -> screen.changed(kinds));
+    }
+
+    /** Says something below everything that holds as long as the window is open. */
+    public void say(String words) {
+        Label strip = new Label(words);
+        strip.getStyleClass().add("strip");
+        strip.setMaxWidth(Double.MAX_VALUE);
+        setBottom(strip);
     }
 
     private Screen screen(ScreenName name) {

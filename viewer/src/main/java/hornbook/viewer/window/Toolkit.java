@@ -30,9 +30,10 @@ public final class Toolkit {
         });
         await(closed);
         Platform.exit();
-        Throwable thrown = fault.get();
-        if (thrown != null) {
-            throw new IllegalStateException("the window cannot be opened", thrown);
+        switch (fault.get()) {
+            case null -> {}
+            case RuntimeException thrown -> throw thrown;
+            case Throwable thrown -> throw new IllegalStateException("the window cannot be opened", thrown);
         }
     }
 

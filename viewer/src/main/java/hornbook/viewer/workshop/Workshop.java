@@ -15,6 +15,7 @@ import hornbook.shared.job.JobBook;
 import hornbook.shared.job.Jobs;
 import hornbook.shared.measure.StandardSizes;
 import hornbook.shared.stock.DrawerBook;
+import hornbook.shared.stock.Furniture;
 import hornbook.shared.stock.Stock;
 import hornbook.shared.stock.StockBook;
 import hornbook.shared.stock.ToolBook;
@@ -24,6 +25,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import tools.jackson.databind.json.JsonMapper;
 
 /** An opened shop and the services over it. What a command does not ask for is not opened. */
 public final class Workshop implements AutoCloseable {
@@ -54,12 +56,24 @@ public final class Workshop implements AutoCloseable {
         return books;
     }
 
+    /** What the shop is called; the program's own name where it has none. */
+    public String name() {
+        return books.setting("name")
+                .map(json -> JsonMapper.shared().readValue(json, String.class))
+                .filter(name -> !name.isBlank())
+                .orElse("Hornbook");
+    }
+
     public Stock stock() {
         return new Stock(books);
     }
 
     public StockBook stockBook() {
         return new StockBook(books);
+    }
+
+    public Furniture furniture() {
+        return new Furniture(books);
     }
 
     public DrawerBook drawerBook() {

@@ -37,8 +37,8 @@ class DrawersScreenTest {
         shop = DemoShop.in(folder.resolve("shop"));
         window = Fx.on(() -> {
             model = new DrawersModel(Work.atOnce(), new Furniture(shop.books()), shop.stock());
-            HornbookWindow made = new HornbookWindow(
-                    new Shell("The Warm Room", List.of(new DrawersScreen(model))), "Hornbook", folder.resolve("look"));
+            HornbookWindow made = new HornbookWindow("Hornbook", folder.resolve("look"));
+            made.present(new Shell("The Warm Room", List.of(new DrawersScreen(model))));
             made.show();
             made.stage().setWidth(1280);
             made.stage().setHeight(800);

@@ -39,7 +39,8 @@ class HornbookWindowTest {
         window = Fx.on(() -> {
             List<Screen> screens =
                     Stream.of(ScreenName.values()).map(this::screen).toList();
-            HornbookWindow opened = new HornbookWindow(new Shell("The Warm Room", screens), "Hornbook", settings);
+            HornbookWindow opened = new HornbookWindow("Hornbook", settings);
+            opened.present(new Shell("The Warm Room", screens));
             opened.show();
             return opened;
         });

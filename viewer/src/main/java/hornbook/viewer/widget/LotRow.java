@@ -1,4 +1,4 @@
-package hornbook.viewer.drawers;
+package hornbook.viewer.widget;
 
 import hornbook.shared.stock.LotLine;
 import java.util.stream.Collectors;
@@ -9,28 +9,21 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** One lot in an open drawer: how many, what, its sizes, and why not to take from it. */
-final class LotRow extends HBox {
-    LotRow(LotLine lot) {
+public final class LotRow extends HBox {
+    public LotRow(LotLine lot) {
         getStyleClass().add("lot-row");
         Label count = new Label(lot.count());
         count.getStyleClass().addAll("count", lot.count().equals("0") ? "none" : "some");
-        VBox words = new VBox(text(lot.title(), "lot-title"));
+        VBox words = new VBox(Words.text(lot.title(), "lot-title"));
         HBox.setHgrow(words, Priority.ALWAYS);
         String sizes = Stream.of(lot.dimensions().replace(";", "  ").replace("=", " "), lot.thread(), lot.state())
                 .filter(part -> part != null && !part.isBlank())
                 .collect(Collectors.joining("  \u00b7  "));
-        words.getChildren().add(text(sizes, "sizes"));
+        words.getChildren().add(Words.text(sizes, "sizes"));
         if (lot.heed() != null) {
-            words.getChildren().add(text(lot.heed(), "heed"));
+            words.getChildren().add(Words.text(lot.heed(), "heed"));
         }
         getChildren().addAll(count, words);
         setAccessibleText(lot.count() + " " + lot.title() + ", " + sizes);
-    }
-
-    private static Label text(String words, String style) {
-        Label label = new Label(words);
-        label.setWrapText(true);
-        label.getStyleClass().add(style);
-        return label;
     }
 }

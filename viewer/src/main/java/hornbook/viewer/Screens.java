@@ -1,0 +1,62 @@
+package hornbook.viewer;
+
+import hornbook.viewer.card.Cards;
+import hornbook.viewer.card.EntryCards;
+import hornbook.viewer.card.JobCards;
+import hornbook.viewer.card.PlaceCards;
+import hornbook.viewer.drawers.DrawersModel;
+import hornbook.viewer.drawers.DrawersScreen;
+import hornbook.viewer.find.FindModel;
+import hornbook.viewer.find.FindScreen;
+import hornbook.viewer.window.Screen;
+import hornbook.viewer.window.ScreenName;
+import hornbook.viewer.window.Shell;
+import hornbook.viewer.work.Work;
+import hornbook.viewer.workshop.Workshop;
+import java.util.List;
+
+/** Makes the screens of an opened shop and hands each the one service it asks. */
+final class Screens {
+    private final Workshop workshop;
+    private final Work work;
+
+    Screens(Workshop workshop, Work work) {
+        this.workshop = workshop;
+        this.work = work;
+    }
+
+    Shell shell() {
+        DrawersModel drawers = new DrawersModel(work, workshop.furniture(), workshop.stock());
+        FindModel find =
+                new FindModel(work, question -> workshop.search().find(question), cards(), drawers::light);
+        Way way = new Way();
+        List<Screen> screens = List.of(
+                new FindScreen(find, drawer -> {
+                    drawers.open(drawer);
+                    way.go(ScreenName.DRAWERS);
+                }),
+                new DrawersScreen(drawers));
+        Shell shell = new Shell(workshop.name(), screens);
+        way.shell = shell;
+        return shell;
+    }
+
+    private Cards cards() {
+        return new Cards(
+                new PlaceCards(workshop.stock(), workshop.furniture()),
+                new JobCards(workshop.jobs()),
+                new EntryCards(workshop::catalogue));
+    }
+
+    /** The way from one screen to another; the shell stands at its end, and is made last. */
+    private static final class Way {
+        @org.jspecify.annotations.Nullable
+        private Shell shell;
+
+        void go(ScreenName name) {
+            if (shell != null) {
+                shell.go(name);
+            }
+        }
+    }
+}

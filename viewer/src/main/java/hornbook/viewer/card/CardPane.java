@@ -1,0 +1,99 @@
+package hornbook.viewer.card;
+
+import hornbook.viewer.widget.LotRow;
+import hornbook.viewer.widget.Plate;
+import hornbook.viewer.widget.Words;
+import java.util.function.Consumer;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** Draws a card. What it names can be opened from it. */
+public final class CardPane extends VBox {
+    private final Consumer<Block.Link> open;
+    private final Consumer<String> pull;
+    private final Label title = Words.text("", "card-title");
+    private final Label kind = Words.text("", "where");
+    private final VBox inside = new VBox();
+    private final ScrollPane scroll = new ScrollPane(inside);
+
+    /**
+     * @param open opens another record
+     * @param pull shows a drawer in its cabinet
+     * @param close puts the card away
+     */
+    public CardPane(Consumer<Block.Link> open, Consumer<String> pull, Runnable close) {
+        this.open = open;
+        this.pull = pull;
+        getStyleClass().add("card-pane");
+        Button away = new Button("Put away");
+        away.setAccessibleHelp("Esc");
+        away.setMinWidth(Region.USE_PREF_SIZE);
+        away.setOnAction(pressed -> close.run());
+        VBox named = new VBox(title, kind);
+        HBox.setHgrow(named, Priority.ALWAYS);
+        HBox head = new HBox(named, away);
+        head.getStyleClass().add("panel-head");
+        inside.getStyleClass().add("inside");
+        scroll.setFitToWidth(true);
+        VBox.setVgrow(scroll, Priority.ALWAYS);
+        getChildren().addAll(head, scroll);
+    }
+
+    public void show(Card card) {
+        title.setText(card.title());
+        kind.setText(card.kind() + "  \u00b7  " + card.id());
+        inside.getChildren().setAll(card.blocks().stream().map(this::draw).toList());
+        scroll.setVvalue(0);
+    }
+
+    private Node draw(Block block) {
+        return switch (block) {
+            case Block.Text text -> text(text);
+            case Block.Heed heed -> Words.text(Words.sentence(heed.words()), heed.stop() ? "stop" : "banner");
+            case Block.Lies lies -> lies(lies);
+            case Block.Lots lots -> new VBox(lots.lots().stream().map(LotRow::new).toArray(Node[]::new));
+            case Block.Links links -> links(links);
+        };
+    }
+
+    private static Node text(Block.Text text) {
+        Label words = Words.text(text.words(), "words");
+        return text.heading().isEmpty() ? words : new VBox(Words.text(text.heading(), "heading"), words);
+    }
+
+    private Node lies(Block.Lies lies) {
+        Label count = new Label(lies.count());
+        count.getStyleClass().addAll("big-count", lies.count().equals("0") ? "none" : "some");
+        Plate plate = new Plate(lies.label(), lies.where());
+        Button show = new Button("Show it");
+        show.setAccessibleText("Show " + lies.label() + " in its cabinet");
+        show.setMinWidth(Region.USE_PREF_SIZE);
+        show.setOnAction(pressed -> pull.accept(lies.drawer()));
+        HBox.setHgrow(plate, Priority.ALWAYS);
+        HBox row = lies.count().isEmpty() ? new HBox(plate, show) : new HBox(count, plate, show);
+        row.getStyleClass().add("lies");
+        return row;
+    }
+
+    private Node links(Block.Links links) {
+        VBox list = new VBox(Words.text(links.heading(), "heading"));
+        list.getStyleClass().add("links");
+        links.links().forEach(link -> list.getChildren().add(link(link)));
+        return list;
+    }
+
+    private Node link(Block.Link link) {
+        Button button = new Button(link.note().isBlank() ? link.title() : link.title() + "  \u00b7  " + link.note());
+        button.getStyleClass().add("link");
+        button.setWrapText(true);
+        button.setMaxWidth(Double.MAX_VALUE);
+        button.setOnAction(pressed -> open.accept(link));
+        return button;
+    }
+}
