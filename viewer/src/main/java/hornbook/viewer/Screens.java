@@ -1,9 +1,6 @@
 package hornbook.viewer;
 
 import hornbook.viewer.card.Cards;
-import hornbook.viewer.card.EntryCards;
-import hornbook.viewer.card.JobCards;
-import hornbook.viewer.card.PlaceCards;
 import hornbook.viewer.drawers.DrawersModel;
 import hornbook.viewer.drawers.DrawersScreen;
 import hornbook.viewer.find.FindModel;
@@ -42,10 +39,7 @@ final class Screens {
     }
 
     private Cards cards() {
-        return new Cards(
-                new PlaceCards(workshop.stock(), workshop.furniture()),
-                new JobCards(workshop.jobs()),
-                new EntryCards(workshop::catalogue));
+        return new Cards(workshop.stock(), workshop.furniture(), workshop.jobs(), workshop::catalogue);
     }
 
     /** The way from one screen to another; the shell stands at its end, and is made last. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hornbook.viewer.demo.DemoShop;
 import hornbook.viewer.welcome.WelcomeModel;
 import hornbook.viewer.welcome.WelcomePane;
+import hornbook.viewer.widget.Tile;
 import hornbook.viewer.window.Fx;
 import hornbook.viewer.window.HornbookWindow;
 import hornbook.viewer.work.Work;
@@ -65,7 +66,7 @@ class ScreensTest {
         Node plate = scene().lookup("#hit-lot-0262 .label-plate");
         assertThat(((javafx.scene.control.Label) plate).getText()).isEqualTo("buttons, misc.");
         Fx.picture(scene(), "find-disc");
-        Fx.run(() -> ((Button) scene().lookup("#hit-lot-0262")).fire());
+        Fx.run(() -> ((Tile) scene().lookup("#hit-lot-0262")).fire());
         Fx.picture(scene(), "find-disc-open");
         Fx.run(() -> ((Button) scene().lookup(".lies .button")).fire());
         Fx.settle();
@@ -93,6 +94,21 @@ class ScreensTest {
             assertThat(hit.getBoundsInLocal().getHeight()).isGreaterThanOrEqualTo(44);
         });
         Fx.picture(scene(), "find-make");
+    }
+
+    @Test
+    void itCanBeReadInEveryLookAndSize() {
+        type("snap reso 19");
+        keys(KeyCode.ENTER);
+        for (String look : List.of("light", "dark", "contrast")) {
+            Fx.run(() -> ((Button) scene().lookup(".look")).fire());
+            Fx.picture(scene(), "find-" + look);
+        }
+        Fx.run(() -> ((Button) scene().lookup(".look")).fire());
+        Fx.picture(scene(), "find-4k", 3840, 2160);
+        Fx.picture(scene(), "find-small", 900, 600);
+        assertThat(scene().lookup(".card-pane").getBoundsInParent().getMaxX()).isLessThanOrEqualTo(900);
+        Fx.picture(scene(), "find-usual");
     }
 
     @Test

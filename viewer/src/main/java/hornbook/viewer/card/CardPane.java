@@ -2,6 +2,7 @@ package hornbook.viewer.card;
 
 import hornbook.viewer.widget.LotRow;
 import hornbook.viewer.widget.Plate;
+import hornbook.viewer.widget.Tile;
 import hornbook.viewer.widget.Words;
 import java.util.function.Consumer;
 import javafx.scene.Node;
@@ -70,6 +71,7 @@ public final class CardPane extends VBox {
     private Node lies(Block.Lies lies) {
         Label count = new Label(lies.count());
         count.getStyleClass().addAll("big-count", lies.count().equals("0") ? "none" : "some");
+        count.setMinWidth(Region.USE_PREF_SIZE);
         Plate plate = new Plate(lies.label(), lies.where());
         Button show = new Button("Show it");
         show.setAccessibleText("Show " + lies.label() + " in its cabinet");
@@ -89,11 +91,10 @@ public final class CardPane extends VBox {
     }
 
     private Node link(Block.Link link) {
-        Button button = new Button(link.note().isBlank() ? link.title() : link.title() + "  \u00b7  " + link.note());
-        button.getStyleClass().add("link");
-        button.setWrapText(true);
-        button.setMaxWidth(Double.MAX_VALUE);
-        button.setOnAction(pressed -> open.accept(link));
-        return button;
+        String words = link.note().isBlank() ? link.title() : link.title() + "  \u00b7  " + link.note();
+        Tile tile = new Tile(() -> open.accept(link), Words.text(words, "words"));
+        tile.getStyleClass().add("link");
+        tile.setAccessibleText(words);
+        return tile;
     }
 }

@@ -1,6 +1,11 @@
 package hornbook.viewer.card;
 
+import hornbook.catalogue.entry.Catalogue;
+import hornbook.shared.job.Jobs;
+import hornbook.shared.stock.Furniture;
+import hornbook.shared.stock.Stock;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Opens a record as a card: the shop's own from the books, knowledge from the catalogue. */
 public final class Cards {
@@ -8,10 +13,11 @@ public final class Cards {
     private final JobCards jobs;
     private final EntryCards entries;
 
-    public Cards(PlaceCards places, JobCards jobs, EntryCards entries) {
-        this.places = places;
-        this.jobs = jobs;
-        this.entries = entries;
+    /** @param catalogue asked each time, as the shop's own entries may have changed */
+    public Cards(Stock stock, Furniture furniture, Jobs jobs, Supplier<Catalogue> catalogue) {
+        this.entries = new EntryCards(catalogue);
+        this.places = new PlaceCards(stock, furniture, entries::title);
+        this.jobs = new JobCards(jobs, entries::title);
     }
 
     /**

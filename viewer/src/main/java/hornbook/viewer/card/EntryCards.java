@@ -22,12 +22,17 @@ import java.util.Optional;
 import java.util.function.Supplier;
 
 /** Cards of knowledge: what an entry says, and where it comes from. */
-public final class EntryCards {
+final class EntryCards {
     private final Supplier<Catalogue> catalogue;
 
     /** @param catalogue asked each time, as the shop's own entries may have changed */
-    public EntryCards(Supplier<Catalogue> catalogue) {
+    EntryCards(Supplier<Catalogue> catalogue) {
         this.catalogue = catalogue;
+    }
+
+    /** What a person calls the entry of that id; the id itself where there is none. */
+    String title(String id) {
+        return catalogue.get().entry(id).map(Entry::title).orElse(id);
     }
 
     Optional<Card> card(String id) {

@@ -9,13 +9,17 @@ import hornbook.shared.stock.Stock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /** Cards of what lies in the shop: lots, drawers and other places, cabinets, tools. */
-public final class PlaceCards {
+final class PlaceCards {
     private final Stock stock;
     private final Furniture furniture;
+    private final UnaryOperator<String> titles;
 
-    public PlaceCards(Stock stock, Furniture furniture) {
+    /** @param titles what a person calls an entry */
+    PlaceCards(Stock stock, Furniture furniture, UnaryOperator<String> titles) {
+        this.titles = titles;
         this.stock = stock;
         this.furniture = furniture;
     }
@@ -35,7 +39,7 @@ public final class PlaceCards {
                 .text("State", lot.state())
                 .text("", lot.note())
                 .links("Fits", links("model", lot.fitsModels()))
-                .links("What it is", List.of(new Block.Link("thing", lot.item(), lot.item(), "")));
+                .links("What it is", links("thing", List.of(lot.item())));
         stock.drawer(lot.drawer()).ifPresent(drawer -> {
             List<hornbook.shared.stock.LotLine> others =
                     drawer.lots().stream().filter(line -> !line.id().equals(lot.id())).toList();
@@ -157,7 +161,7 @@ public final class PlaceCards {
         return Optional.of(new Card("tool", id, title, blocks.list()));
     }
 
-    private static List<Block.Link> links(String kind, List<String> ids) {
-        return ids.stream().map(id -> new Block.Link(kind, id, id, "")).toList();
+    private List<Block.Link> links(String kind, List<String> ids) {
+        return ids.stream().map(id -> new Block.Link(kind, id, titles.apply(id), "")).toList();
     }
 }

@@ -46,8 +46,8 @@ final class ThingFacts {
     }
 
     void of(Tool tool) {
-        caution(tool.caution());
-        blocks.text("Also called", tool.otherNames())
+        blocks.heed(tool.caution(), false)
+                .text("Also called", tool.otherNames())
                 .links("Serves", titles.links(tool.serves()))
                 .text("Look", tool.look());
     }

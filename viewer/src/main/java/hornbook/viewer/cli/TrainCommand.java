@@ -1,9 +1,13 @@
 package hornbook.viewer.cli;
 
+import hornbook.indexer.search.Answer;
+import hornbook.indexer.search.Question;
+import hornbook.viewer.demo.DemoShop;
+import hornbook.viewer.workshop.Workshop;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 
-/** Does once what is done most, so that the start-up cache holds the classes for it. The launcher calls it. */
+/** Does once what is done most, in a demo shop, so that the start-up cache holds the classes for it. */
 @Command(
         name = "train",
         hidden = true,
@@ -20,7 +24,11 @@ final class TrainCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        frame.answer(frame.folders(), out -> {});
+        try (Workshop workshop = DemoShop.in(frame.shop())) {
+            workshop.stock().drawer("d-card-r5c5").ifPresent(card -> frame.answer(card, out -> {}));
+            Answer answer = workshop.search().find(Question.of("corvane disc 19 mm"));
+            frame.answer(answer, out -> FindCommand.print(out, answer));
+        }
         return window.open(frame.folders(), true);
     }
 }

@@ -53,9 +53,8 @@ final class HitList extends ScrollPane {
                 nodes.add(Words.text(group.title(), "group"));
                 under = group;
             }
-            HitRow row = new HitRow(hit);
             int place = rows.size();
-            row.setOnAction(pressed -> open.accept(place));
+            HitRow row = new HitRow(hit, () -> open.accept(place));
             rows.add(row);
             nodes.add(row);
         }

@@ -2,6 +2,7 @@ package hornbook.viewer.widget;
 
 import java.util.Locale;
 import javafx.scene.control.Label;
+import javafx.scene.layout.Region;
 
 /** How words from the books are set. */
 public final class Words {
@@ -20,6 +21,7 @@ public final class Words {
     public static Label text(String words, String style) {
         Label label = new Label(words);
         label.setWrapText(true);
+        label.setMinHeight(Region.USE_PREF_SIZE);
         label.getStyleClass().add(style);
         return label;
     }

@@ -25,8 +25,7 @@ class CardsTest {
     @BeforeAll
     static void open() {
         shop = DemoShop.in(folder.resolve("shop"));
-        cards = new Cards(
-                new PlaceCards(shop.stock(), shop.furniture()), new JobCards(shop.jobs()), new EntryCards(shop::catalogue));
+        cards = new Cards(shop.stock(), shop.furniture(), shop.jobs(), shop::catalogue);
     }
 
     @AfterAll

@@ -4,9 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.indexer.search.Hit;
 import hornbook.viewer.card.Cards;
-import hornbook.viewer.card.EntryCards;
-import hornbook.viewer.card.JobCards;
-import hornbook.viewer.card.PlaceCards;
 import hornbook.viewer.demo.DemoShop;
 import hornbook.viewer.work.Work;
 import hornbook.viewer.workshop.Workshop;
@@ -44,8 +41,7 @@ class FindModelTest {
 
     @BeforeEach
     void start() {
-        Cards cards = new Cards(
-                new PlaceCards(shop.stock(), shop.furniture()), new JobCards(shop.jobs()), new EntryCards(shop::catalogue));
+        Cards cards = new Cards(shop.stock(), shop.furniture(), shop.jobs(), shop::catalogue);
         model = new FindModel(Work.atOnce(), question -> shop.search().find(question), cards, drawers -> {
             lit.clear();
             lit.addAll(drawers);

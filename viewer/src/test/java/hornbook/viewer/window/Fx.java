@@ -69,9 +69,14 @@ public final class Fx {
 
     /** Keeps a picture of the scene at 1280 by 800 in target/pictures, for a person to look at. */
     public static Path picture(Scene scene, String name) {
+        return picture(scene, name, 1280, 800);
+    }
+
+    /** As {@link #picture(Scene, String)}, at another size in pixels. */
+    public static Path picture(Scene scene, String name, int wide, int high) {
         run(() -> {
-            scene.getWindow().setWidth(1280);
-            scene.getWindow().setHeight(800);
+            scene.getWindow().setWidth(wide);
+            scene.getWindow().setHeight(high);
         });
         settle();
         WritableImage image = on(() -> scene.snapshot(null));
