@@ -75,7 +75,9 @@ final class ShopWindow implements AutoCloseable {
                         shell.changed(changes.stream().map(Change::kind).collect(Collectors.toUnmodifiableSet()))));
         follow = new Follow(opened, work, shell);
         // Opens the index before the first letter is typed.
-        work.read(progress -> opened.search(), new Ends<>(ready -> {}, thrown -> shell.say(String.valueOf(thrown.getMessage()))));
+        work.read(
+                progress -> opened.search(),
+                new Ends<>(ready -> {}, thrown -> shell.say(String.valueOf(thrown.getMessage()))));
     }
 
     private void welcome(HornbookWindow window, @Nullable String trouble) {

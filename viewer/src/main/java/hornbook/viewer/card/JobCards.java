@@ -33,7 +33,10 @@ final class JobCards {
                 .text("Time", time(job))
                 .links("Horn", List.of(new Block.Link("horn", job.horn(), horn(job), job.serial())))
                 .links("Quirks met", links("quirk", job.quirksMet()))
-                .text("Tasks", lines(job.tasks().stream().map(t -> t.minutes() + " min  " + titles.apply(t.task()) + times(t.count()))))
+                .text(
+                        "Tasks",
+                        lines(job.tasks().stream()
+                                .map(t -> t.minutes() + " min  " + titles.apply(t.task()) + times(t.count()))))
                 .text("Findings", lines(job.findings().stream().map(this::finding)))
                 .links(
                         "Parts that went in",

@@ -162,6 +162,8 @@ final class PlaceCards {
     }
 
     private List<Block.Link> links(String kind, List<String> ids) {
-        return ids.stream().map(id -> new Block.Link(kind, id, titles.apply(id), "")).toList();
+        return ids.stream()
+                .map(id -> new Block.Link(kind, id, titles.apply(id), ""))
+                .toList();
     }
 }

@@ -39,18 +39,24 @@ class CardsTest {
         Block.Lies lies = only(card, Block.Lies.class);
         assertThat(lies.label()).isEqualTo("buttons, misc.");
         assertThat(lies.count()).isEqualTo("3");
-        assertThat(only(card, Block.Lots.class).lots()).extracting(LotLine::id).contains("lot-0260").doesNotContain("lot-0262");
+        assertThat(only(card, Block.Lots.class).lots())
+                .extracting(LotLine::id)
+                .contains("lot-0260")
+                .doesNotContain("lot-0262");
     }
 
     @Test
     void aKeepsakeIsHeeded() {
-        assertThat(only(cards.card("lot", "lot-0496").orElseThrow(), Block.Heed.class).words()).contains("never use");
+        assertThat(only(cards.card("lot", "lot-0496").orElseThrow(), Block.Heed.class)
+                        .words())
+                .contains("never use");
     }
 
     @Test
     void aDrawerNamesItsNeighbours() {
         Card card = cards.card("place", "d-card-r1c1").orElseThrow();
-        assertThat(links(card, "Beside it")).extracting(Block.Link::id, Block.Link::note)
+        assertThat(links(card, "Beside it"))
+                .extracting(Block.Link::id, Block.Link::note)
                 .containsExactly(
                         org.assertj.core.groups.Tuple.tuple("d-card-r1c2", "right"),
                         org.assertj.core.groups.Tuple.tuple("d-card-r2c1", "below"));
@@ -75,7 +81,10 @@ class CardsTest {
         assertThat(all).hasSizeGreaterThan(500).allSatisfy(entry -> {
             Card card = cards.card(entry.entryKind().word(), entry.id()).orElseThrow();
             assertThat(card.title()).isNotBlank();
-            assertThat(texts(card, "Where this comes from")).singleElement().asString().contains(entry.source().strip());
+            assertThat(texts(card, "Where this comes from"))
+                    .singleElement()
+                    .asString()
+                    .contains(entry.source().strip());
         });
     }
 
@@ -98,7 +107,11 @@ class CardsTest {
     }
 
     private static <B extends Block> B only(Card card, Class<B> type) {
-        return card.blocks().stream().filter(type::isInstance).map(type::cast).findFirst().orElseThrow();
+        return card.blocks().stream()
+                .filter(type::isInstance)
+                .map(type::cast)
+                .findFirst()
+                .orElseThrow();
     }
 
     private static List<Block.Link> links(Card card, String heading) {

@@ -63,7 +63,9 @@ class FindModelTest {
         List<Group> groups = model.view().hits().stream().map(Group::of).toList();
         assertThat(new LinkedHashSet<>(groups)).hasSizeGreaterThan(1);
         for (Group group : Group.values()) {
-            assertThat(model.view().hits().stream().filter(h -> Group.of(h) == group).map(Hit::score))
+            assertThat(model.view().hits().stream()
+                            .filter(h -> Group.of(h) == group)
+                            .map(Hit::score))
                     .isSortedAccordingTo(Comparator.reverseOrder());
             assertThat(runs(groups, group)).isLessThanOrEqualTo(1);
         }
@@ -87,7 +89,8 @@ class FindModelTest {
         assertThat(model.view().card().id()).isEqualTo(best.id());
         model.step(1);
         model.open();
-        assertThat(model.view().card().id()).isEqualTo(model.view().hits().get(1).id());
+        assertThat(model.view().card().id())
+                .isEqualTo(model.view().hits().get(1).id());
     }
 
     @Test
@@ -128,6 +131,9 @@ class FindModelTest {
     }
 
     private Hit hit(String id) {
-        return model.view().hits().stream().filter(h -> h.id().equals(id)).findFirst().orElseThrow();
+        return model.view().hits().stream()
+                .filter(h -> h.id().equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 }
