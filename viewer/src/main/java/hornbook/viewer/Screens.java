@@ -24,8 +24,7 @@ final class Screens {
 
     Shell shell() {
         DrawersModel drawers = new DrawersModel(work, workshop.furniture(), workshop.stock());
-        FindModel find =
-                new FindModel(work, question -> workshop.search().find(question), cards(), drawers::light);
+        FindModel find = new FindModel(work, question -> workshop.search().find(question), cards(), drawers::light);
         Way way = new Way();
         List<Screen> screens = List.of(
                 new FindScreen(find, drawer -> {

@@ -115,15 +115,16 @@ class ScreensTest {
     void whatCannotBeFoundIsSaid() {
         type("zzyzx");
         Fx.picture(scene(), "find-nothing");
-        assertThat(((javafx.scene.control.Label) scene().lookup(".said")).getText()).startsWith("Nothing found");
+        assertThat(((javafx.scene.control.Label) scene().lookup(".said")).getText())
+                .startsWith("Nothing found");
     }
 
     @Test
     void theFirstStartOffersThreeThings() {
         HornbookWindow first = Fx.on(() -> {
             HornbookWindow made = new HornbookWindow("Hornbook", folder.resolve("look"));
-            WelcomeModel model = new WelcomeModel(
-                    Work.atOnce(), folder.resolve("own"), folder.resolve("demo"), "", workshop -> {});
+            WelcomeModel model =
+                    new WelcomeModel(Work.atOnce(), folder.resolve("own"), folder.resolve("demo"), "", workshop -> {});
             made.put(new WelcomePane(model, Optional::empty));
             made.show();
             return made;

@@ -60,7 +60,8 @@ class StockTest {
     @Test
     void aToolLiesWhereItsDrawerSays() {
         books.all(hornbook.shared.shop.ShopTool.class)
-                .forEach(tool -> assertThat(stock.placeOfTool(tool.id()).orElseThrow().tools())
+                .forEach(tool -> assertThat(
+                                stock.placeOfTool(tool.id()).orElseThrow().tools())
                         .extracting(ToolLine::id)
                         .contains(tool.id()));
         assertThat(stock.placeOfTool("tool-none")).isEmpty();

@@ -58,7 +58,8 @@ public final class CardPane extends VBox {
             case Block.Text text -> text(text);
             case Block.Heed heed -> Words.text(Words.sentence(heed.words()), heed.stop() ? "stop" : "banner");
             case Block.Lies lies -> lies(lies);
-            case Block.Lots lots -> new VBox(lots.lots().stream().map(LotRow::new).toArray(Node[]::new));
+            case Block.Lots lots ->
+                new VBox(lots.lots().stream().map(LotRow::new).toArray(Node[]::new));
             case Block.Links links -> links(links);
         };
     }

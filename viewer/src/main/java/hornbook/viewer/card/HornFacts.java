@@ -60,9 +60,7 @@ final class HornFacts {
                 .text("Effort", trait.cost().word())
                 .text(
                         "What one can see",
-                        trait.values().stream()
-                                .map(HornFacts::value)
-                                .collect(Collectors.joining("\n")))
+                        trait.values().stream().map(HornFacts::value).collect(Collectors.joining("\n")))
                 .text("Unit", trait.unit())
                 .text("", trait.missNote());
     }

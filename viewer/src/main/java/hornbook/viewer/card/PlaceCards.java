@@ -41,8 +41,9 @@ final class PlaceCards {
                 .links("Fits", links("model", lot.fitsModels()))
                 .links("What it is", links("thing", List.of(lot.item())));
         stock.drawer(lot.drawer()).ifPresent(drawer -> {
-            List<hornbook.shared.stock.LotLine> others =
-                    drawer.lots().stream().filter(line -> !line.id().equals(lot.id())).toList();
+            List<hornbook.shared.stock.LotLine> others = drawer.lots().stream()
+                    .filter(line -> !line.id().equals(lot.id()))
+                    .toList();
             if (!others.isEmpty()) {
                 blocks.text("In the same drawer", drawer.contents()).add(new Block.Lots(others));
             }
@@ -149,8 +150,9 @@ final class PlaceCards {
         }
         DrawerCard where = place.get();
         Blocks blocks = new Blocks().add(new Block.Lies(where.id(), where.label(), where.where(), ""));
-        where.tools().stream().filter(tool -> tool.id().equals(id)).forEach(tool -> blocks.text("State", tool.state())
-                .text("", tool.note()));
+        where.tools().stream()
+                .filter(tool -> tool.id().equals(id))
+                .forEach(tool -> blocks.text("State", tool.state()).text("", tool.note()));
         known.ifPresent(card -> card.blocks().forEach(blocks::add));
         String title = known.map(Card::title)
                 .orElseGet(() -> where.tools().stream()

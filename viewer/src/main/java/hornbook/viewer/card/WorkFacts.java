@@ -43,14 +43,18 @@ final class WorkFacts {
                                 .collect(Collectors.joining("\n")))
                 .text("Check", fault.check())
                 .text("Remedy", fault.remedy())
-                .text("Usual minutes", number(fault.minutes().low()) + " to " + number(fault.minutes().high()) + " "
-                        + fault.per())
+                .text(
+                        "Usual minutes",
+                        number(fault.minutes().low()) + " to "
+                                + number(fault.minutes().high()) + " " + fault.per())
                 .links("Quirks that play in", titles.links(fault.quirks()));
     }
 
     void of(Operation operation) {
         blocks.heed(operation.caution(), false)
-                .text("Changes", operation.changes() + ", " + operation.direction().word())
+                .text(
+                        "Changes",
+                        operation.changes() + ", " + operation.direction().word())
                 .text("First", operation.preconditions())
                 .text("Check", operation.check())
                 .text("Spoils", operation.spoils())
@@ -63,8 +67,9 @@ final class WorkFacts {
                 .text(
                         "Usual minutes",
                         task.medianMinutes().entrySet().stream()
-                                .map(e -> e.getKey() + " " + number(e.getValue()))
-                                .collect(Collectors.joining(", ")) + " " + task.unit())
+                                        .map(e -> e.getKey() + " " + number(e.getValue()))
+                                        .collect(Collectors.joining(", "))
+                                + " " + task.unit())
                 .text("", task.notes())
                 .links("Usually with", titles.links(task.usualWith()))
                 .links("For", titles.links(task.faults()));

@@ -86,10 +86,7 @@ public final class FindModel {
     }
 
     private Set<String> drawers() {
-        return view.hits().stream()
-                .map(Hit::drawer)
-                .filter(Objects::nonNull)
-                .collect(Collectors.toUnmodifiableSet());
+        return view.hits().stream().map(Hit::drawer).filter(Objects::nonNull).collect(Collectors.toUnmodifiableSet());
     }
 
     void step(int rows) {

@@ -36,7 +36,8 @@ public final class FindScreen implements Searching {
         pane = new CardPane(link -> model.follow(link.kind(), link.id()), pull, model::close);
         root.getStyleClass().add("find");
         root.getStylesheets()
-                .add(Objects.requireNonNull(FindScreen.class.getResource("find.css")).toExternalForm());
+                .add(Objects.requireNonNull(FindScreen.class.getResource("find.css"))
+                        .toExternalForm());
         root.setTop(new VBox(said));
         root.setCenter(hits);
         model.onChange(this::draw);

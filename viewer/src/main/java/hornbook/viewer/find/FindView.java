@@ -36,7 +36,8 @@ record FindView(
         Map<Group, List<Hit>> groups =
                 hits.stream().collect(Collectors.groupingBy(Group::of, LinkedHashMap::new, Collectors.toList()));
         List<Hit> sorted = groups.values().stream()
-                .sorted(Comparator.comparingDouble((List<Hit> group) -> -group.getFirst().score()))
+                .sorted(Comparator.comparingDouble(
+                        (List<Hit> group) -> -group.getFirst().score()))
                 .flatMap(List::stream)
                 .toList();
         return new FindView(text, sorted, sorted.isEmpty() ? -1 : 0, card, asOf, null);

@@ -57,7 +57,8 @@ final class HitRow extends Tile {
 
     private static String described(Hit hit) {
         String onHand = hit.onHand() == null ? "" : hit.onHand() + " on hand, ";
-        String drawer = hit.drawer() == null ? "" : ", in the drawer " + text(hit.drawerLabel()) + ", " + text(hit.where());
+        String drawer =
+                hit.drawer() == null ? "" : ", in the drawer " + text(hit.drawerLabel()) + ", " + text(hit.where());
         return onHand + hit.title() + ", " + hit.kind() + drawer + (hit.why().isBlank() ? "" : ", " + hit.why());
     }
 

@@ -24,18 +24,36 @@ public final class WelcomePane extends StackPane {
     public WelcomePane(WelcomeModel model, Supplier<Optional<Path>> folder) {
         getStyleClass().add("welcome");
         getStylesheets()
-                .add(Objects.requireNonNull(WelcomePane.class.getResource("welcome.css")).toExternalForm());
+                .add(Objects.requireNonNull(WelcomePane.class.getResource("welcome.css"))
+                        .toExternalForm());
         choices = new HBox(
-                choice("demo", "Look round the demonstration shop", "Invented from end to end, and full: try"
-                        + " everything on it. Nothing you do there touches a shop of your own.", model::openDemo),
-                choice("empty", "Start an empty shop", "For your own drawers, horns and jobs, in\n"
-                        + model.view().shop(), model::makeEmpty),
-                choice("import", "Bring in what you have", "A folder of spreadsheets (CSV) with drawers, lots, horns"
-                        + " or jobs, as export writes them.", () -> folder.get().ifPresent(model::importFrom)));
+                choice(
+                        "demo",
+                        "Look round the demonstration shop",
+                        "Invented from end to end, and full: try"
+                                + " everything on it. Nothing you do there touches a shop of your own.",
+                        model::openDemo),
+                choice(
+                        "empty",
+                        "Start an empty shop",
+                        "For your own drawers, horns and jobs, in\n"
+                                + model.view().shop(),
+                        model::makeEmpty),
+                choice(
+                        "import",
+                        "Bring in what you have",
+                        "A folder of spreadsheets (CSV) with drawers, lots, horns" + " or jobs, as export writes them.",
+                        () -> folder.get().ifPresent(model::importFrom)));
         choices.getStyleClass().add("choices");
         bar.setMaxWidth(Double.MAX_VALUE);
         VBox middle = new VBox(
-                Words.text("Hornbook", "plate"), Words.text("There is no shop here yet.", "ask"), choices, said, goOn, doing, bar);
+                Words.text("Hornbook", "plate"),
+                Words.text("There is no shop here yet.", "ask"),
+                choices,
+                said,
+                goOn,
+                doing,
+                bar);
         middle.getStyleClass().add("middle");
         getChildren().add(middle);
         model.onChange(this::draw);
