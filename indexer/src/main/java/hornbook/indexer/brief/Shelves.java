@@ -8,12 +8,17 @@ import hornbook.shared.shop.ShopTool;
 import hornbook.shared.store.Books;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 
-/** What the shop has, in the order in which a hand would take it: what fits nearest and is whole, first. */
+/**
+ * What the shop has, in the order in which a hand would take it: what fits nearest, is whole, lies loose and is measured,
+ * first.
+ */
 final class Shelves {
     private static final Pattern HARMED =
             Pattern.compile("\\b(torn|bent|cracked|broken|chipped|stub|rusty|worn out|perished|spoiled)\\b");
@@ -22,6 +27,7 @@ final class Shelves {
     private final List<Lot> lots;
     private final Map<String, ShopTool> tools = new HashMap<>();
     private final Map<String, String> labels = new HashMap<>();
+    private final Set<String> partsHorns = new HashSet<>();
 
     /** How near a lot is to the horn, nearest first. */
     enum Near {
@@ -38,7 +44,12 @@ final class Shelves {
                 .toList();
         books.all(ShopTool.class).forEach(t -> tools.put(t.id(), t));
         books.all(Drawer.class).forEach(d -> labels.put(d.id(), d.labelAsWritten()));
-        books.all(Place.class).forEach(p -> labels.put(p.id(), p.name()));
+        for (Place place : books.all(Place.class)) {
+            labels.put(place.id(), place.name());
+            if (place.model() != null) {
+                partsHorns.add(place.id());
+            }
+        }
     }
 
     /** Lots of a kind, best first; what there is none of comes last. */
@@ -58,6 +69,8 @@ final class Shelves {
         return Comparator.comparing((Lot l) -> l.count().none())
                 .thenComparing(this::near)
                 .thenComparing(Shelves::harmed)
+                .thenComparing(l -> partsHorns.contains(l.lies()))
+                .thenComparing(l -> l.dimensions().isEmpty())
                 .thenComparing(l -> -pieces(l.count()))
                 .thenComparing(Lot::id);
     }
