@@ -43,7 +43,8 @@ public final class Check {
         if (!Books.in(folder)) {
             throw new ShopUnavailable("there is no shop in " + folder + ": name its folder with --shop DIR");
         }
-        List<Problem> problems = new ArrayList<>(inFile(folder.resolve(Opening.FILE)));
+        List<Problem> problems = new ArrayList<>(
+                inFile(folder.resolve(Opening.FILE), query -> new ContentCheck(query, folder).problems()));
         if (problems.stream().anyMatch(p -> p.toDo().equals(Damage.TO_DO))) {
             problems.add(Damage.offer(folder));
         }
@@ -51,20 +52,16 @@ public final class Check {
     }
 
     /** The two halves read the file side by side: what SQLite looks over, and what only we can. */
-    private List<Problem> inFile(Path file) {
+    private static List<Problem> inFile(Path file, Function<Query, List<Problem>> content) {
         CompletableFuture<List<Problem>> pages = CompletableFuture.supplyAsync(() -> ask(file, FileCheck::problems));
-        List<Problem> found = new ArrayList<>(ask(file, query -> new ContentCheck(query, folder).problems()));
+        List<Problem> found = new ArrayList<>(ask(file, content));
         found.addAll(0, pages.join());
         return found.stream().distinct().toList();
     }
 
     /** The problems of a file of books that stands alone, as a copy does. */
     static List<Problem> ofCopy(Path file) {
-        List<Problem> found = new ArrayList<>(ask(file, FileCheck::problems));
-        if (found.isEmpty()) {
-            found.addAll(ask(file, query -> ContentCheck.alone(query).problems()));
-        }
-        return found;
+        return inFile(file, query -> ContentCheck.alone(query).problems());
     }
 
     private static List<Problem> ask(Path file, Function<Query, List<Problem>> questions) {

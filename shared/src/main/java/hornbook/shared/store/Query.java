@@ -106,10 +106,13 @@ final class Query implements AutoCloseable {
         }
     }
 
-    /** Begins, ends or sets something; not kept. */
+    /** Begins, ends or sets something. */
     void run(String sql) throws SQLException {
-        try (var statement = connection.createStatement()) {
-            statement.execute(sql);
+        try {
+            prepare(sql).execute();
+        } catch (SQLException e) {
+            forget(sql);
+            throw e;
         }
     }
 

@@ -65,8 +65,7 @@ final class Writer implements AutoCloseable {
         Writing writing;
         try {
             query.run("begin immediate");
-            long number = query.number("select coalesce(max(number), 0) + 1 from deed");
-            writing = new Writing(query, references, number, files);
+            writing = new Writing(query, references, Tail.of(query), files);
             writing.begin(title, day, undoOf);
             boolean keep = work.test(writing);
             writing.end();

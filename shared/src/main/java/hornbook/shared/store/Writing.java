@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Writing {
     private final Query query;
+    private final Tail tail;
     private final long deed;
     private final EntryFiles files;
     private final Loose loose;
@@ -30,13 +31,14 @@ public final class Writing {
     private boolean ended;
     private boolean entries;
 
-    Writing(Query query, References references, long deed, EntryFiles files) {
+    Writing(Query query, References references, Tail tail, EntryFiles files) {
         this.query = query;
-        this.deed = deed;
+        this.tail = tail;
+        this.deed = tail.deed() + 1;
         this.files = files;
         this.loose = new Loose(query, references);
         this.numbers = new Numbers(query);
-        this.seq = query.number("select coalesce(max(seq), 0) from feed");
+        this.seq = tail.seq();
     }
 
     long deed() {
@@ -44,9 +46,7 @@ public final class Writing {
     }
 
     void begin(String title, LocalDate day, @Nullable Long undoOf) {
-        byte[] before = query.first("select chain from deed where number = ?", r -> r.getBytes(1), deed - 1)
-                .orElse(null);
-        chain = new Chain(before, deed, title, day.toString(), undoOf);
+        chain = new Chain(tail.link(), deed, title, day.toString(), undoOf);
         change(
                 "deed",
                 "insert into deed (number, title, day, undo_of, after_seq, sum) values (?, ?, ?, ?, ?, ?)",
