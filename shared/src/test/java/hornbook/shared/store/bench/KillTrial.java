@@ -83,7 +83,7 @@ public final class KillTrial {
         List<String> heard = new java.util.ArrayList<>();
         try (BufferedReader out = new BufferedReader(new InputStreamReader(child.getInputStream()))) {
             out.readLine();
-            Thread.sleep(random.nextInt(900));
+            Thread.sleep(random.nextInt(1_500));
             // By its handle: destroying the process object drops the last lines it said.
             child.toHandle().destroyForcibly();
             out.lines().forEach(heard::add);
