@@ -5,6 +5,11 @@ import hornbook.catalogue.estimate.Estimate;
 import hornbook.catalogue.exchange.KnowledgeSheets;
 import hornbook.catalogue.exchange.KnownNames;
 import hornbook.catalogue.identify.Identify;
+import hornbook.catalogue.may.May;
+import hornbook.indexer.brief.Brief;
+import hornbook.shared.pads.Pads;
+import hornbook.shared.restock.Restock;
+import hornbook.shared.restock.RestockQuestion;
 import hornbook.indexer.index.ShopIndex;
 import hornbook.indexer.search.Search;
 import hornbook.shared.exchange.Export;
@@ -32,6 +37,7 @@ public final class Workshop implements AutoCloseable {
     private final Books books;
     private @Nullable Catalogue catalogue;
     private @Nullable ShopIndex index;
+    private @Nullable Restock restock;
 
     private Workshop(Books books) {
         this.books = books;
@@ -142,6 +148,30 @@ public final class Workshop implements AutoCloseable {
 
     public Identify identify() {
         return new Identify(catalogue(), books);
+    }
+
+    public May may() {
+        return new May(catalogue());
+    }
+
+    public Brief brief() {
+        return new Brief(catalogue(), books, identify(), may());
+    }
+
+    public Pads pads() {
+        return new Pads(books, StandardSizes.load().reader());
+    }
+
+    public synchronized Restock restock() {
+        if (restock == null) {
+            restock = new Restock(books);
+        }
+        return restock;
+    }
+
+    /** What open jobs want, and how long supplies keep: what restock is asked with. */
+    public RestockQuestion wanted() {
+        return new OpenWants(books, catalogue(), pads()).question();
     }
 
     public Estimate estimate() {
