@@ -107,7 +107,6 @@ class ScreensTest {
         Fx.run(() -> ((Button) scene().lookup(".look")).fire());
         Fx.picture(scene(), "find-small", 900, 600);
         assertThat(scene().lookup(".card-pane").getBoundsInParent().getMaxX()).isLessThanOrEqualTo(900);
-        Fx.picture(scene(), "find-4k", 3840, 2160);
         Fx.picture(scene(), "find-usual");
     }
 

@@ -47,24 +47,32 @@ final class BriefCommand implements Callable<Integer> {
         out.println("\nFETCH");
         brief.fetch().forEach(fetch -> print(out, fetch));
         out.println("\nTHREADS");
-        brief.threads().forEach(t -> out.printf("  %-14s %s (%.0f %%)%n", t.use(), t.designation(), 100 * t.probability()));
+        brief.threads()
+                .forEach(t -> out.printf("  %-14s %s (%.0f %%)%n", t.use(), t.designation(), 100 * t.probability()));
         if (!brief.takingDown().isEmpty()) {
             out.println("\nTAKING DOWN" + (brief.takingDownOf() == null ? "" : " (from " + brief.takingDownOf() + ")"));
-            brief.takingDown().forEach(step -> out.println("  " + step.step() + ". " + step.piece() + ": " + step.how()
-                    + (step.reason() == null ? "" : " (" + step.reason() + ")")));
+            brief.takingDown()
+                    .forEach(step -> out.println("  " + step.step() + ". " + step.piece() + ": " + step.how()
+                            + (step.reason() == null ? "" : " (" + step.reason() + ")")));
         }
         out.println("\nPAST JOBS");
         brief.jobs().stream().limit(JOBS_SHOWN).forEach(job -> print(out, job));
         out.println("\nMAY NOT BE USED ON IT");
-        brief.mayNot().forEach(not -> out.println("  " + not.title() + " (" + not.on() + "): " + not.why()
-                + (not.instead() == null ? "" : "; " + not.instead())));
+        brief.mayNot()
+                .forEach(not -> out.println("  " + not.title() + " (" + not.on() + "): " + not.why()
+                        + (not.instead() == null ? "" : "; " + not.instead())));
         out.println("\nCAUTIONS");
         brief.cautions().forEach(caution -> out.println("  " + caution.title() + ": " + caution.text()));
     }
 
     private static void print(PrintWriter out, QuirkLine quirk) {
-        out.printf("%-5s %s%s  [%s, %.0f %%]%n", quirk.caution().word(), quirk.possible() ? "possible: " : "",
-                quirk.title(), quirk.stage(), 100 * quirk.relevance());
+        out.printf(
+                "%-5s %s%s  [%s, %.0f %%]%n",
+                quirk.caution().word(),
+                quirk.possible() ? "possible: " : "",
+                quirk.title(),
+                quirk.stage(),
+                100 * quirk.relevance());
         out.println("      " + quirk.bites());
         out.println("      Do: " + quirk.whatToDo());
         if (quirk.possible() && quirk.settledBy() != null) {
@@ -74,8 +82,9 @@ final class BriefCommand implements Callable<Integer> {
 
     private static void print(PrintWriter out, Fetch fetch) {
         String place = fetch.drawer() == null ? "not in the shop" : fetch.drawer() + " “" + fetch.label() + "”";
-        out.printf("  %6s  %s  in %s%s%n", fetch.onHand(), fetch.title(), place,
-                fetch.note() == null ? "" : "  (" + fetch.note() + ")");
+        out.printf(
+                "  %6s  %s  in %s%s%n",
+                fetch.onHand(), fetch.title(), place, fetch.note() == null ? "" : "  (" + fetch.note() + ")");
     }
 
     private static void print(PrintWriter out, PastJob job) {

@@ -54,7 +54,8 @@ final class MayCommand implements Callable<Integer> {
     }
 
     private static void print(PrintWriter out, MayAnswer answer) {
-        out.println(answer.verdict().word() + ": " + answer.title() + (answer.why().isBlank() ? "" : ", " + answer.why()));
+        out.println(
+                answer.verdict().word() + ": " + answer.title() + (answer.why().isBlank() ? "" : ", " + answer.why()));
         if (answer.instead() != null) {
             out.println("instead: " + answer.instead());
         }

@@ -27,7 +27,8 @@ final class PadsCommand implements Callable<Integer> {
     List<String> jobs = List.of();
 
     @Option(names = "--cups", paramLabel = "FILE", description = "Cups in a CSV file: cup,diameter[,job][,thickness].")
-    @Nullable Path cups;
+    @Nullable
+    Path cups;
 
     @Option(names = "--reserve", description = "Take from the reserve, too.")
     boolean reserve;
@@ -65,8 +66,9 @@ final class PadsCommand implements Callable<Integer> {
 
     private static void print(PrintWriter out, PadAnswer answer) {
         answer.assignments().forEach(a -> print(out, a));
-        answer.shortages().forEach(s -> out.println("short: " + s.size().toPlainString() + " mm for " + s.cup()
-                + (s.job() == null ? "" : " of " + s.job()) + ": " + s.why()));
+        answer.shortages()
+                .forEach(s -> out.println("short: " + s.size().toPlainString() + " mm for " + s.cup()
+                        + (s.job() == null ? "" : " of " + s.job()) + ": " + s.why()));
         out.println(answer.assignments().size() + " cups served, " + answer.halfSteps() + " a half step off, "
                 + answer.shortages().size() + " short, cost " + answer.cost());
         answer.stranded().forEach(line -> out.println("! " + line));
@@ -75,7 +77,8 @@ final class PadsCommand implements Callable<Integer> {
 
     private static void print(PrintWriter out, Assignment a) {
         String off = a.halfSteps() == 0 ? "" : "  (ruled " + a.ruled().toPlainString() + ")";
-        out.printf("  %-12s %5s mm  %5s  %s in %s%s%n", a.cup(), a.diameter().toPlainString(),
-                a.size().toPlainString(), a.lot(), a.drawer(), off);
+        out.printf(
+                "  %-12s %5s mm  %5s  %s in %s%s%n",
+                a.cup(), a.diameter().toPlainString(), a.size().toPlainString(), a.lot(), a.drawer(), off);
     }
 }

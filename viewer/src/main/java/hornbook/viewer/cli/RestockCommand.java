@@ -21,7 +21,8 @@ import picocli.CommandLine.Option;
         footer = "hornbook restock")
 final class RestockCommand implements Callable<Integer> {
     @Option(names = "--csv", paramLabel = "FILE", description = "Write the order lists, supplier by supplier, as CSV.")
-    @Nullable Path csv;
+    @Nullable
+    Path csv;
 
     private final Frame frame;
 
@@ -61,7 +62,11 @@ final class RestockCommand implements Callable<Integer> {
     }
 
     private static void print(PrintWriter out, RestockLine line) {
-        out.printf("%5d  %s%s%s%n", line.order(), line.what(), line.lot() == null ? "" : "  (" + line.lot() + ")",
+        out.printf(
+                "%5d  %s%s%s%n",
+                line.order(),
+                line.what(),
+                line.lot() == null ? "" : "  (" + line.lot() + ")",
                 line.supplierName() == null ? "" : "  from " + line.supplierName());
         out.println("       " + line.why());
         line.remarks().forEach(remark -> out.println("       ! " + remark));

@@ -39,9 +39,11 @@ final class OpenWants {
     /** Jobs whose cups were measured and that have no pad yet. */
     private List<String> measured() {
         return Stream.of(JobStatus.OPEN, JobStatus.WAITING)
-                .flatMap(status -> books.where(Job.class, "status", status.name().toLowerCase(Locale.ROOT)).stream())
+                .flatMap(
+                        status -> books.where(Job.class, "status", status.name().toLowerCase(Locale.ROOT)).stream())
                 .map(Job::id)
-                .filter(job -> books.where(Finding.class, "job", job).stream().anyMatch(f -> f.what().equals(CUP)))
+                .filter(job -> books.where(Finding.class, "job", job).stream()
+                        .anyMatch(f -> f.what().equals(CUP)))
                 .filter(job -> books.where(PadUsed.class, "job", job).isEmpty())
                 .toList();
     }
