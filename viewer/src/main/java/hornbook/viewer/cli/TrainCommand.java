@@ -1,9 +1,6 @@
 package hornbook.viewer.cli;
 
-import hornbook.indexer.search.Answer;
-import hornbook.indexer.search.Question;
 import hornbook.viewer.demo.DemoShop;
-import hornbook.viewer.workshop.Workshop;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 
@@ -24,11 +21,13 @@ final class TrainCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        try (Workshop workshop = DemoShop.in(frame.shop())) {
-            workshop.stock().drawer("d-card-r5c5").ifPresent(card -> frame.answer(card, out -> {}));
-            Answer answer = workshop.search().find(Question.of("corvane disc 19 mm"));
-            frame.answer(answer, out -> FindCommand.print(out, answer));
-        }
+        DemoShop.in(frame.shop()).close();
+        String shop = frame.shop().toString();
+        // The real commands, as a person gives them: what they load is what the cache is for.
+        Cli cli = new Cli(frame.around(), window);
+        cli.run("find", "--shop", shop, "corvane", "disc", "19", "mm");
+        cli.run("find", "--json", "--shop", shop, "how did the last halyard go");
+        cli.run("drawer", "--shop", shop, "d-card-r5c5");
         return window.open(frame.folders(), true);
     }
 }
