@@ -3,7 +3,6 @@ package hornbook.viewer.cli;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Supplier;
 import picocli.CommandLine;
 
@@ -48,12 +47,12 @@ final class Commands {
 
     /** Adds the command that a line names, or all of them where it names none that there is. */
     void into(CommandLine line, List<String> words) {
-        Optional<String> named = words.stream().filter(byName::containsKey).findFirst();
-        boolean first = named.isPresent() && plainBefore(words, named.get());
-        if (first) {
-            line.addSubcommand(named.get(), byName.get(named.get()).get());
+        String name = words.stream().filter(byName::containsKey).findFirst().orElse("");
+        Supplier<CommandLine> named = byName.get(name);
+        if (named != null && plainBefore(words, name)) {
+            line.addSubcommand(name, named.get());
         } else {
-            byName.forEach((name, command) -> line.addSubcommand(name, command.get()));
+            byName.forEach((each, command) -> line.addSubcommand(each, command.get()));
         }
     }
 
