@@ -30,7 +30,9 @@ final class Trial {
         /** What tells most of which horn it is, for its cost. */
         GAIN_FOR_COST,
         /** By chance, among traits that some entry states. */
-        RANDOM
+        RANDOM,
+        /** By chance, among all traits there are. */
+        RANDOM_OF_ALL
     }
 
     /** Looks taken, and the place of the truth, from 1. */
@@ -52,10 +54,12 @@ final class Trial {
 
     Outcome ask(int truth, Order order, int most) {
         List<Seen> seen = new ArrayList<>();
-        Map<String, Evidence> left = left();
+        Map<String, Evidence> left = left(order);
         Standing standing = standing(seen);
         while (best(standing) < SURE && seen.size() < most && !left.isEmpty()) {
-            Evidence next = order == Order.RANDOM ? left.values().iterator().next() : next(order, standing, left);
+            Evidence next = order == Order.RANDOM || order == Order.RANDOM_OF_ALL
+                    ? left.values().iterator().next()
+                    : next(order, standing, left);
             left.remove(next.trait().id());
             seen.add(look(next, truth));
             standing = standing(seen);
@@ -69,7 +73,7 @@ final class Trial {
                                 .count());
     }
 
-    private Map<String, Evidence> left() {
+    private Map<String, Evidence> left(Order order) {
         Set<String> stated = knowledge.weighing().models().stream()
                 .flatMap(m -> m.traits().keySet().stream())
                 .collect(Collectors.toSet());
@@ -78,7 +82,8 @@ final class Trial {
         Collections.shuffle(shuffled, random);
         Map<String, Evidence> left = new LinkedHashMap<>();
         shuffled.stream()
-                .filter(e -> stated.contains(e.trait().id()))
+                .filter(e -> order == Order.RANDOM_OF_ALL
+                        || stated.contains(e.trait().id()))
                 .forEach(e -> left.put(e.trait().id(), e));
         return left;
     }
