@@ -7,6 +7,7 @@ import hornbook.shared.store.Books;
 import hornbook.shared.store.Deed;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -69,6 +70,14 @@ public final class Clocks {
         });
     }
 
+    /** Goes on with what was clocked last on a job. */
+    public Deed goOn(String job, String who) {
+        TaskTime last = books.where(TaskTime.class, "job", job).stream()
+                .reduce((before, after) -> after)
+                .orElseThrow(() -> new BadInput("nothing was clocked on " + job + " yet: name the task"));
+        return start(job, last.task(), last.count(), who);
+    }
+
     /** Minutes told afterwards. */
     public Deed told(String job, String task, int count, int minutes, @Nullable LocalDate day, String who) {
         if (minutes < 0) {
@@ -103,12 +112,17 @@ public final class Clocks {
     }
 
     private int minutes(RunningClock clock) {
-        Duration ran = Duration.between(clock.since(), books.now());
-        if (ran.isNegative() || ran.compareTo(LONGEST) > 0) {
+        if (forgotten(clock.since(), books.now())) {
             throw new BadInput("the clock on " + clock.task() + " of " + clock.job() + " has run since " + clock.since()
                     + ": say how long it really took with --minutes");
         }
-        return (int) Math.round(ran.toSeconds() / 60.0);
+        return (int) Math.round(Duration.between(clock.since(), books.now()).toSeconds() / 60.0);
+    }
+
+    /** Whether a clock that runs since then is not to be believed. */
+    static boolean forgotten(LocalDateTime since, LocalDateTime now) {
+        Duration ran = Duration.between(since, now);
+        return ran.isNegative() || ran.compareTo(LONGEST) > 0;
     }
 
     private static TaskTime time(String id, RunningClock clock, int minutes) {

@@ -21,7 +21,6 @@ import hornbook.shared.store.Writing;
 import java.time.Duration;
 import java.util.LinkedHashSet;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /** What is written down in the course of a job. Each call is one deed that can be undone. */
 public final class JobBook {
@@ -47,7 +46,7 @@ public final class JobBook {
                     List.of(),
                     null,
                     "",
-                    null,
+                    in.quotedMin(),
                     null,
                     in.ownerCode(),
                     ""));
@@ -139,6 +138,11 @@ public final class JobBook {
         });
     }
 
+    /** It is done soaking, drying or setting, or no longer wanted. */
+    public Deed timerDone(String timer) {
+        return books.write("timer " + timer + " is done", w -> w.retire(Timer.class, timer));
+    }
+
     /** Where the horn or a piece of it is, and what it waits for; a new word replaces the old one. */
     public Deed whereabouts(String job, String piece, String where, String waitsFor) {
         return books.write(piece + " of " + job + ": " + where, w -> {
@@ -190,28 +194,9 @@ public final class JobBook {
         });
     }
 
-    /** Quotes, waits, goes on or is declined; what is null stays. */
-    public Deed change(String job, @Nullable JobStatus status, @Nullable Integer quotedMin, @Nullable String note) {
-        return books.write("change " + job, w -> w.put(changed(open(w, job), status, quotedMin, note)));
-    }
-
-    private static Job changed(Job on, @Nullable JobStatus status, @Nullable Integer quotedMin, @Nullable String note) {
-        return new Job(
-                on.id(),
-                on.horn(),
-                on.kind(),
-                on.tookIn(),
-                on.promised(),
-                on.done(),
-                status == null ? on.status() : status,
-                on.complaint(),
-                on.quirksMet(),
-                on.went(),
-                on.wentNote(),
-                quotedMin == null ? on.quotedMin() : quotedMin,
-                on.minutesTotal(),
-                on.ownerCode(),
-                note == null ? on.note() : note);
+    /** Quotes, promises, waits, goes on or is declined; what is null stays. */
+    public Deed change(String job, JobChange change) {
+        return books.write(change.title() + " " + job, w -> w.put(change.made(open(w, job))));
     }
 
     /** A quirk was met on this job: the next brief knows. */

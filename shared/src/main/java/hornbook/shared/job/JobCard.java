@@ -32,7 +32,11 @@ public record JobCard(
         List<TaskLine> tasks,
         List<FindingLine> findings,
         List<PartLine> parts,
-        List<PadLine> pads) {
+        List<PadLine> pads,
+        Standing standing,
+        List<ConsentLine> consents,
+        List<DownLine> takenDown,
+        List<PhotoLine> photos) {
 
     /** Minutes on a task; one clocked on several days is added up. */
     public record TaskLine(String task, int count, int minutes, String who) {}
@@ -50,6 +54,19 @@ public record JobCard(
 
     /** What went in. */
     public record PartLine(String lot, String title, int qty, String whatFor) {}
+
+    /** The owner's yes: to what, who said it, when. */
+    public record ConsentLine(LocalDate day, String what, String saidBy, String note) {}
+
+    /** A step of taking down, as it went. */
+    public record DownLine(int step, String piece, String how, String reason) {}
+
+    /**
+     * A photo.
+     *
+     * @param file its name below the shop's folder of photos
+     */
+    public record PhotoLine(String id, String file, String word) {}
 
     /** A pad that went into a cup, mm. */
     public record PadLine(

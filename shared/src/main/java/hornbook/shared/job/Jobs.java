@@ -1,15 +1,22 @@
 package hornbook.shared.job;
 
+import hornbook.shared.job.JobCard.ConsentLine;
+import hornbook.shared.job.JobCard.DownLine;
 import hornbook.shared.job.JobCard.FindingLine;
 import hornbook.shared.job.JobCard.PadLine;
 import hornbook.shared.job.JobCard.PartLine;
+import hornbook.shared.job.JobCard.PhotoLine;
 import hornbook.shared.job.JobCard.TaskLine;
+import hornbook.shared.shop.Consent;
 import hornbook.shared.shop.Finding;
 import hornbook.shared.shop.Horn;
 import hornbook.shared.shop.Job;
+import hornbook.shared.shop.JobStatus;
 import hornbook.shared.shop.Lot;
 import hornbook.shared.shop.PadUsed;
 import hornbook.shared.shop.PartUsed;
+import hornbook.shared.shop.Photo;
+import hornbook.shared.shop.TakenDown;
 import hornbook.shared.shop.TaskTime;
 import hornbook.shared.shop.Went;
 import hornbook.shared.store.Books;
@@ -19,6 +26,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Answers how a job stands or went, and what a horn has been through. */
@@ -32,6 +40,38 @@ public final class Jobs {
     /** The job of that number. */
     public Optional<JobCard> job(String id) {
         return books.find(Job.class, id).map(this::card);
+    }
+
+    /** The jobs that are not handed back: the promised first, those without a day last. */
+    public List<OnBench> onBench() {
+        Standings standings = new Standings(books);
+        return Stream.of(JobStatus.OPEN, JobStatus.WAITING)
+                .flatMap(status -> books.where(Job.class, "status", word(status)).stream())
+                .sorted(Comparator.comparing(Job::promised, Comparator.nullsLast(Comparator.naturalOrder()))
+                        .thenComparing(Job::id))
+                .map(job -> onBench(job, standings.of(job.id())))
+                .toList();
+    }
+
+    private OnBench onBench(Job job, Standing standing) {
+        Horn horn = books.find(Horn.class, job.horn()).orElseThrow();
+        List<TaskTime> times = books.where(TaskTime.class, "job", job.id());
+        return new OnBench(
+                job.id(),
+                horn.id(),
+                horn.model(),
+                horn.instrument(),
+                horn.serial(),
+                horn.soldAs(),
+                job.kind(),
+                word(job.status()),
+                job.complaint(),
+                job.tookIn(),
+                job.promised(),
+                job.quotedMin(),
+                times.stream().mapToInt(TaskTime::minutes).sum(),
+                times.isEmpty() ? null : times.getLast().task(),
+                standing);
     }
 
     /** The horn of that number. */
@@ -64,7 +104,30 @@ public final class Jobs {
                 tasks,
                 findings(job.id()),
                 parts(job.id()),
-                pads(job.id()));
+                pads(job.id()),
+                new Standings(books).of(job.id()),
+                consents(job.id()),
+                takenDown(job.id()),
+                photos(job.id()));
+    }
+
+    private List<ConsentLine> consents(String job) {
+        return books.where(Consent.class, "job", job).stream()
+                .map(c -> new ConsentLine(c.day(), c.what(), c.saidBy(), c.note()))
+                .toList();
+    }
+
+    private List<DownLine> takenDown(String job) {
+        return books.where(TakenDown.class, "job", job).stream()
+                .sorted(Comparator.comparingInt(TakenDown::step))
+                .map(d -> new DownLine(d.step(), d.piece(), d.how(), d.reason()))
+                .toList();
+    }
+
+    private List<PhotoLine> photos(String job) {
+        return books.where(Photo.class, "job", job).stream()
+                .map(p -> new PhotoLine(p.id(), p.sha() + "." + p.kept(), p.word()))
+                .toList();
     }
 
     private List<TaskLine> tasks(String job) {

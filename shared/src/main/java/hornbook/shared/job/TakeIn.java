@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param soldAs name on a new horn that need not be its maker's
  * @param kind overhaul, partial, regulate, quick, neck, body
  * @param complaint in the owner's words
+ * @param quotedMin minutes told to the owner
  * @param ownerCode never a name
  */
 public record TakeIn(
@@ -22,4 +23,5 @@ public record TakeIn(
         String kind,
         String complaint,
         @Nullable LocalDate promised,
+        @Nullable Integer quotedMin,
         @Nullable String ownerCode) {}

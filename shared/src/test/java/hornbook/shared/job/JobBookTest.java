@@ -34,7 +34,7 @@ class JobBookTest {
         books = SmallShop.open(folder);
         jobs = new JobBook(books);
         clocks = new Clocks(books);
-        Deed deed = jobs.takeIn(new TakeIn(null, "alto", "12?45", null, "partial", "leaks", null, "O-900"));
+        Deed deed = jobs.takeIn(new TakeIn(null, "alto", "12?45", null, "partial", "leaks", null, null, "O-900"));
         job = books.touched(deed, Job.class).getFirst();
     }
 

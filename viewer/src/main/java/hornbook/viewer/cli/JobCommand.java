@@ -1,6 +1,7 @@
 package hornbook.viewer.cli;
 
 import hornbook.shared.job.JobCard;
+import hornbook.shared.job.Standing;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
@@ -15,14 +16,26 @@ final class JobCommand {
     static CommandLine line(Frame frame) {
         return new CommandLine(new JobCommand())
                 .addSubcommand(new Show(frame))
+                .addSubcommand(new JobList(frame))
                 .addSubcommand(new JobDeeds.Take(frame))
                 .addSubcommand(new JobDeeds.Start(frame))
                 .addSubcommand(new JobDeeds.Stop(frame))
+                .addSubcommand(new JobNotes.Told(frame))
                 .addSubcommand(new JobDeeds.Find(frame))
+                .addSubcommand(new JobNotes.Key(frame))
                 .addSubcommand(new JobDeeds.Pad(frame))
                 .addSubcommand(new JobDeeds.Part(frame))
                 .addSubcommand(new JobDeeds.Yes(frame))
-                .addSubcommand(new JobDeeds.Close(frame));
+                .addSubcommand(new JobNotes.Photo(frame))
+                .addSubcommand(new JobNotes.Soak(frame))
+                .addSubcommand(new JobNotes.Soaked(frame))
+                .addSubcommand(new JobNotes.Where(frame))
+                .addSubcommand(new JobNotes.TookDown(frame))
+                .addSubcommand(new JobNotes.Met(frame))
+                .addSubcommand(new JobEnds.Change(frame))
+                .addSubcommand(new JobDeeds.Close(frame))
+                .addSubcommand(new JobEnds.HandBack(frame))
+                .addSubcommand(new JobEnds.FollowUp(frame));
     }
 
     /** Shows how a job stands or went. */
@@ -70,5 +83,21 @@ final class JobCommand {
                 .forEach(f -> out.printf("  %s %s %s%s  %s%n", f.what(), f.where(), f.value(), f.unit(), f.note()));
         job.parts().forEach(p -> out.printf("  %d x %s (%s)  %s%n", p.qty(), p.title(), p.lot(), p.whatFor()));
         job.pads().forEach(p -> out.printf("  pad %s mm in %s%n", p.sizeMm().toPlainString(), p.cup()));
+        job.consents().forEach(c -> out.printf("  yes to %s, said by %s, %s%n", c.what(), c.saidBy(), c.day()));
+        job.takenDown().forEach(d -> out.printf("  down %d: %s  %s%n", d.step(), d.piece(), d.how()));
+        job.photos().forEach(p -> out.printf("  photo %s  %s%n", p.file(), p.word()));
+        printStanding(out, job.standing());
+    }
+
+    static void printStanding(PrintWriter out, Standing standing) {
+        standing.clocks()
+                .forEach(c -> out.printf(
+                        "  clock runs: %s since %s, %s%s%n",
+                        c.task(), c.since(), c.who(), c.forgotten() ? " (forgotten? stop it with --minutes)" : ""));
+        standing.pieces()
+                .forEach(p -> out.printf(
+                        "  %s: %s%s%n",
+                        p.piece(), p.where(), p.waitsFor().isBlank() ? "" : ", waits for " + p.waitsFor()));
+        standing.timers().forEach(t -> out.printf("  %s  %s, ready %s%n", t.id(), t.what(), t.ready()));
     }
 }

@@ -86,6 +86,10 @@ final class JobDeeds {
         @Nullable
         LocalDate promised;
 
+        @Option(names = "--quoted", paramLabel = "MIN", description = "Minutes told to the owner.")
+        @Nullable
+        Integer quoted;
+
         @Option(names = "--owner", paramLabel = "CODE", description = "The owner's code, never a name.")
         @Nullable
         String owner;
@@ -100,7 +104,7 @@ final class JobDeeds {
         public Integer call() {
             return frame.writing(workshop -> {
                 Deed done = workshop.jobBook()
-                        .takeIn(new TakeIn(horn, instrument, serial, mark, kind, complaint, promised, owner));
+                        .takeIn(new TakeIn(horn, instrument, serial, mark, kind, complaint, promised, quoted, owner));
                 return after(
                         frame,
                         workshop,
@@ -116,7 +120,11 @@ final class JobDeeds {
             header = "Starts the clock on a task; your other clock stops.",
             footer = "hornbook job start j-0237 task-teardown")
     static final class Start extends OnJob {
-        @Parameters(index = "1", paramLabel = "TASK", description = "What is worked on, as task-teardown.")
+        @Parameters(
+                index = "1",
+                paramLabel = "TASK",
+                arity = "0..1",
+                description = "What is worked on, as task-teardown; goes on with the last one if left out.")
         String task = "";
 
         @Option(names = "--count", paramLabel = "N", description = "How many cups, keys, screws.")
@@ -132,7 +140,10 @@ final class JobDeeds {
 
         @Override
         Deed done(Workshop workshop) {
-            return workshop.clocks().start(job, task, count, workshop.worker(who));
+            String hands = workshop.worker(who);
+            return task.isEmpty()
+                    ? workshop.clocks().goOn(job, hands)
+                    : workshop.clocks().start(job, workshop.task(task), count, hands);
         }
     }
 

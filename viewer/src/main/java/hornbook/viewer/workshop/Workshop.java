@@ -1,6 +1,7 @@
 package hornbook.viewer.workshop;
 
 import hornbook.catalogue.entry.Catalogue;
+import hornbook.catalogue.entry.Nearest;
 import hornbook.catalogue.estimate.Estimate;
 import hornbook.catalogue.exchange.KnowledgeSheets;
 import hornbook.catalogue.exchange.KnownNames;
@@ -12,13 +13,18 @@ import hornbook.indexer.search.Search;
 import hornbook.shared.exchange.Export;
 import hornbook.shared.exchange.Import;
 import hornbook.shared.exchange.SheetImport;
+import hornbook.shared.job.AfterCare;
 import hornbook.shared.job.Clocks;
 import hornbook.shared.job.JobBook;
 import hornbook.shared.job.Jobs;
+import hornbook.shared.job.MapBook;
+import hornbook.shared.job.UsualWork;
 import hornbook.shared.measure.StandardSizes;
 import hornbook.shared.pads.Pads;
+import hornbook.shared.photo.Photos;
 import hornbook.shared.restock.Restock;
 import hornbook.shared.restock.RestockQuestion;
+import hornbook.shared.shop.BadInput;
 import hornbook.shared.stock.DrawerBook;
 import hornbook.shared.stock.Furniture;
 import hornbook.shared.stock.Stock;
@@ -96,6 +102,40 @@ public final class Workshop implements AutoCloseable {
 
     public JobBook jobBook() {
         return new JobBook(books);
+    }
+
+    /** What comes after a job is closed. */
+    public AfterCare afterCare() {
+        return new AfterCare(books);
+    }
+
+    /** The maps of horns, key by key. */
+    public MapBook mapBook() {
+        return new MapBook(books);
+    }
+
+    /** What this shop usually does and uses. */
+    public UsualWork usualWork() {
+        return new UsualWork(books);
+    }
+
+    public Photos photos() {
+        return new Photos(books);
+    }
+
+    /**
+     * The task of that id.
+     *
+     * @throws BadInput where none is known by it
+     */
+    public String task(String id) {
+        if (catalogue().tasks().containsKey(id)) {
+            return id;
+        }
+        throw new BadInput("\u201c" + id + "\u201d is no task that is known: "
+                + Nearest.of(id, catalogue().tasks().keySet())
+                        .map(near -> "did you mean " + near + "?")
+                        .orElse("look it up with \u201chornbook find --kind task\u201d"));
     }
 
     public Clocks clocks() {

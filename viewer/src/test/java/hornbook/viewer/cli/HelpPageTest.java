@@ -5,15 +5,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hornbook.shared.store.Backup;
 import hornbook.viewer.demo.DemoShop;
 import hornbook.viewer.workshop.Workshop;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
@@ -29,18 +32,23 @@ class HelpPageTest {
 
     private static Path shop;
 
-    /** What examples speak of as being there: the demo, an export of it, a clock that runs. */
+    /** What examples speak of as being there: the demo, an export of it, a clock that runs, a timer, a picture. */
     @BeforeAll
     static void makeShop() {
         shop = folder.resolve("template/shop");
         try (Workshop demo = DemoShop.in(shop)) {
             demo.clocks().start("j-0237", "task-teardown", 1, "N.O.");
+            demo.jobBook().timer("j-0237", "penetrant", Duration.ofMinutes(60));
             demo.exporting().to(folder.resolve("template/shop-files"));
             demo.search();
         }
         Path backup = new Backup(shop).make(LocalDate.of(2026, 9, 30)).file();
         try {
             Files.move(backup, folder.resolve("template/shop-backup.zip"));
+            ImageIO.write(
+                    new BufferedImage(2, 2, BufferedImage.TYPE_INT_RGB),
+                    "png",
+                    folder.resolve("template/bench.png").toFile());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -1,0 +1,27 @@
+package hornbook.shared.job;
+
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A job that is not handed back, in short.
+ *
+ * @param minutes clocked so far, all tasks together
+ * @param lastTask what was clocked last, to go on with
+ */
+public record OnBench(
+        String id,
+        String horn,
+        String model,
+        String instrument,
+        String serial,
+        @Nullable String soldAs,
+        String kind,
+        String status,
+        String complaint,
+        LocalDate tookIn,
+        @Nullable LocalDate promised,
+        @Nullable Integer quotedMin,
+        int minutes,
+        @Nullable String lastTask,
+        Standing standing) {}
