@@ -1,16 +1,24 @@
 package hornbook.viewer;
 
+import hornbook.shared.gauge.GaugeQuestion;
+import hornbook.shared.gauge.SizeForms;
 import hornbook.viewer.card.Cards;
 import hornbook.viewer.drawers.DrawersModel;
 import hornbook.viewer.drawers.DrawersScreen;
 import hornbook.viewer.find.FindModel;
 import hornbook.viewer.find.FindScreen;
+import hornbook.viewer.gauges.GaugesScreen;
+import hornbook.viewer.gauges.PadsModel;
+import hornbook.viewer.gauges.SizeModel;
+import hornbook.viewer.gauges.ThreadModel;
+import hornbook.viewer.gauges.Threads;
 import hornbook.viewer.window.Screen;
 import hornbook.viewer.window.ScreenName;
 import hornbook.viewer.window.Shell;
 import hornbook.viewer.work.Work;
 import hornbook.viewer.workshop.Workshop;
 import java.util.List;
+import java.util.function.Consumer;
 
 /** Makes the screens of an opened shop and hands each the one service it asks. */
 final class Screens {
@@ -31,10 +39,22 @@ final class Screens {
                     drawers.open(drawer);
                     way.go(ScreenName.DRAWERS);
                 }),
-                new DrawersScreen(drawers));
+                new DrawersScreen(drawers),
+                gauges(drawer -> {
+                    drawers.open(drawer);
+                    way.go(ScreenName.DRAWERS);
+                }));
         Shell shell = new Shell(workshop.name(), screens);
         way.shell = shell;
         return shell;
+    }
+
+    private GaugesScreen gauges(Consumer<String> pull) {
+        return new GaugesScreen(
+                new SizeModel(work, text -> new SizeForms(workshop.sizes()).answer(GaugeQuestion.of(text))),
+                new ThreadModel(work, () -> new Threads(workshop.sizes())),
+                new PadsModel(work, reserve -> workshop.pads().forJobs(List.of(), reserve)),
+                pull);
     }
 
     private Cards cards() {

@@ -44,6 +44,7 @@ public final class Workshop implements AutoCloseable {
     private @Nullable Catalogue catalogue;
     private @Nullable ShopIndex index;
     private @Nullable Restock restock;
+    private @Nullable StandardSizes sizes;
 
     private Workshop(Books books) {
         this.books = books;
@@ -147,6 +148,14 @@ public final class Workshop implements AutoCloseable {
         return told != null ? told : clocks().usual();
     }
 
+    /** The standards' tables, read on first use. */
+    public synchronized StandardSizes sizes() {
+        if (sizes == null) {
+            sizes = StandardSizes.load();
+        }
+        return sizes;
+    }
+
     /** What is known: shipped, and the shop's own. */
     public synchronized Catalogue catalogue() {
         if (catalogue == null) {
@@ -163,8 +172,7 @@ public final class Workshop implements AutoCloseable {
     /** The index behind the search box. */
     public synchronized ShopIndex index() {
         if (index == null) {
-            index = ShopIndex.open(
-                    books, this::catalogueAnew, StandardSizes.load().reader());
+            index = ShopIndex.open(books, this::catalogueAnew, sizes().reader());
         }
         return index;
     }
@@ -179,7 +187,7 @@ public final class Workshop implements AutoCloseable {
     }
 
     public SheetImport importingSheets() {
-        return new SheetImport(books, StandardSizes.load().reader(), new KnownNames(catalogue()));
+        return new SheetImport(books, sizes().reader(), new KnownNames(catalogue()));
     }
 
     public Export exporting() {
@@ -199,7 +207,7 @@ public final class Workshop implements AutoCloseable {
     }
 
     public Pads pads() {
-        return new Pads(books, StandardSizes.load().reader());
+        return new Pads(books, sizes().reader());
     }
 
     public synchronized Restock restock() {
