@@ -1,5 +1,6 @@
 package hornbook.catalogue.entry;
 
+import hornbook.shared.shop.BadInput;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -59,6 +60,24 @@ public final class Catalogue {
     /** The ids of all entries. */
     public Set<String> ids() {
         return byId.keySet();
+    }
+
+    /**
+     * The entry of a kind that a person named by its id.
+     *
+     * @throws BadInput where there is none, with the nearest one or how to look it up
+     */
+    public <E extends Entry> E named(Class<E> type, String id) {
+        Map<String, E> known = all(type);
+        E entry = known.get(id);
+        if (entry == null) {
+            String word = Kind.of(type).word();
+            throw new BadInput("“" + id + "” is no " + word + " that is known: "
+                    + Nearest.of(id, known.keySet())
+                            .map(near -> "did you mean " + near + "?")
+                            .orElse("look it up with “hornbook find --kind " + word + "”"));
+        }
+        return entry;
     }
 
     /** All entries, kind by kind. */

@@ -2,7 +2,6 @@ package hornbook.catalogue.estimate;
 
 import hornbook.catalogue.entry.Catalogue;
 import hornbook.catalogue.entry.Model;
-import hornbook.catalogue.entry.Nearest;
 import hornbook.catalogue.entry.Task;
 import hornbook.catalogue.estimate.EstimateAnswer.FromJobs;
 import hornbook.catalogue.estimate.EstimateAnswer.Line;
@@ -48,7 +47,7 @@ public final class Estimate {
         if (question.tasks().isEmpty()) {
             throw new BadInput("no task was named: name one as --task task-pad-fit:24");
         }
-        Model model = question.model() == null ? null : model(question.model());
+        Model model = question.model() == null ? null : catalogue.named(Model.class, question.model());
         String instrument = instrument(question, model);
         String make = model == null ? null : model.make();
         String who = question.who() == null ? usual() : question.who();
@@ -118,17 +117,6 @@ public final class Estimate {
                 history.jobs(c -> c.instrument().equals(instrument)),
                 history.jobs(c -> make != null && make.equals(c.make())),
                 history.jobs(c -> model != null && model.id().equals(c.model())));
-    }
-
-    private Model model(String id) {
-        Model model = catalogue.models().get(id);
-        if (model == null) {
-            throw new BadInput("“" + id + "” is no model that is known: "
-                    + Nearest.of(id, catalogue.models().keySet())
-                            .map(near -> "did you mean " + near + "?")
-                            .orElse("look it up with “hornbook find --kind model”"));
-        }
-        return model;
     }
 
     private static String instrument(EstimateQuestion question, @Nullable Model model) {

@@ -1,6 +1,7 @@
 package hornbook.indexer.words;
 
 import hornbook.catalogue.entry.Catalogue;
+import hornbook.catalogue.entry.Everyday;
 import hornbook.catalogue.entry.MadeBy;
 import hornbook.catalogue.entry.Make;
 import hornbook.catalogue.entry.Meaning;

@@ -18,6 +18,7 @@ final class Commands {
         add("identify", () -> new IdentifyCommand(frame));
         add("compare", () -> new CompareCommand(frame));
         add("brief", () -> new BriefCommand(frame));
+        add("diagnose", () -> new DiagnoseCommand(frame));
         add("may", () -> new MayCommand(frame));
         add("thread", () -> new ThreadCommand(frame));
         add("gauge", () -> new GaugeCommand(frame));

@@ -1,5 +1,6 @@
 package hornbook.viewer.workshop;
 
+import hornbook.catalogue.diagnose.Diagnose;
 import hornbook.catalogue.entry.Catalogue;
 import hornbook.catalogue.entry.Nearest;
 import hornbook.catalogue.estimate.Estimate;
@@ -220,6 +221,10 @@ public final class Workshop implements AutoCloseable {
     /** What open jobs want, and how long supplies keep: what restock is asked with. */
     public RestockQuestion wanted() {
         return new OpenWants(books, catalogue(), pads()).question();
+    }
+
+    public Diagnose diagnose() {
+        return new Diagnose(catalogue(), books);
     }
 
     public Estimate estimate() {

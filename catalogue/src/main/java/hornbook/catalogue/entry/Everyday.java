@@ -1,4 +1,4 @@
-package hornbook.indexer.words;
+package hornbook.catalogue.entry;
 
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -9,13 +9,13 @@ import java.util.Objects;
 import java.util.function.BiConsumer;
 
 /** Everyday words for what goes wrong, in groups that mean nearly the same. */
-final class Everyday {
+public final class Everyday {
     private static final String FILE = "everyday.txt";
 
     private Everyday() {}
 
     /** Each word or phrase with the name of its group. */
-    static void each(BiConsumer<String, String> to) {
+    public static void each(BiConsumer<String, String> to) {
         try (BufferedReader lines = new BufferedReader(new InputStreamReader(
                 Objects.requireNonNull(Everyday.class.getResourceAsStream(FILE)), StandardCharsets.UTF_8))) {
             lines.lines().filter(line -> !line.startsWith("#")).forEach(line -> {

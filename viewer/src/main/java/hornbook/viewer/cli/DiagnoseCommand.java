@@ -1,0 +1,149 @@
+package hornbook.viewer.cli;
+
+import hornbook.catalogue.diagnose.DiagnoseAnswer;
+import hornbook.catalogue.diagnose.DiagnoseAnswer.CauseLine;
+import hornbook.catalogue.diagnose.DiagnoseAnswer.Cure;
+import hornbook.catalogue.diagnose.DiagnoseAnswer.NextCheck;
+import hornbook.catalogue.diagnose.DiagnoseAnswer.TaskLine;
+import hornbook.catalogue.diagnose.DiagnoseQuestion;
+import hornbook.shared.shop.BadInput;
+import java.io.PrintWriter;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** What is wrong, and what to look at first? */
+@Command(
+        name = "diagnose",
+        header = "What may be wrong, in a player's words; what to check next, and what its answer says.",
+        footer = "hornbook diagnose low notes burble --answer f-low-warble.1=no")
+final class DiagnoseCommand implements Callable<Integer> {
+    private static final int FOUND_SHOWN = 5;
+
+    @Parameters(arity = "1..*", paramLabel = "SYMPTOM", description = "In the player's words, or a fault's id.")
+    List<String> symptom = List.of();
+
+    @Option(
+            names = "--answer",
+            paramLabel = "CHECK=yes|no",
+            description = "What a check said, by its id; may be given again.")
+    List<String> answers = List.of();
+
+    @Option(names = "--model", paramLabel = "M", description = "The horn's model: what its kin had counts for more.")
+    @Nullable
+    String model;
+
+    private final Frame frame;
+
+    DiagnoseCommand(Frame frame) {
+        this.frame = frame;
+    }
+
+    @Override
+    public Integer call() {
+        DiagnoseQuestion question = new DiagnoseQuestion(String.join(" ", symptom), answered(), model);
+        return frame.reading(workshop -> {
+            DiagnoseAnswer answer = workshop.diagnose().answer(question);
+            return answer.causes().isEmpty()
+                    ? frame.nothing(answer, out -> printNearest(out, answer))
+                    : frame.answer(answer, out -> print(out, answer));
+        });
+    }
+
+    private Map<String, Boolean> answered() {
+        Map<String, Boolean> said = new LinkedHashMap<>();
+        for (String answer : answers) {
+            int equals = answer.indexOf('=');
+            String word = answer.substring(equals + 1);
+            if (equals < 1 || !word.equals("yes") && !word.equals("no")) {
+                throw new BadInput("“" + answer + "” is not an answer: write it as f-low-warble.1=yes or =no");
+            }
+            said.put(answer.substring(0, equals), word.equals("yes"));
+        }
+        return said;
+    }
+
+    private static void printNearest(PrintWriter out, DiagnoseAnswer answer) {
+        out.println(
+                "“" + answer.symptom() + "” is read as no symptom that is known here; perhaps one of these is meant:");
+        answer.nearest().forEach(title -> out.println("  " + title));
+    }
+
+    private static void print(PrintWriter out, DiagnoseAnswer answer) {
+        out.println("Read as "
+                + answer.faults().stream()
+                        .map(f -> f.title() + (answer.faults().size() > 1 ? percent(f.probability()) : ""))
+                        .collect(Collectors.joining("; ")));
+        answer.causes().forEach(cause -> print(out, cause));
+        out.printf("  %3.0f %%  something else%n", 100 * answer.somethingElse());
+        if (answer.next() != null) {
+            print(out, answer.next());
+            if (!answer.then().isEmpty()) {
+                out.println("then  " + String.join(", ", answer.then()));
+            }
+            out.printf(
+                    "about %.0f min to find it, %.0f to find and cure it%n",
+                    answer.minutesToFind(), answer.minutesToCure());
+        } else {
+            out.println(answer.advice().word().toUpperCase(Locale.ROOT) + "  " + answer.why());
+        }
+        if (answer.cure() != null) {
+            print(out, answer.cure());
+        }
+        found(out, answer);
+        answer.remarks().forEach(remark -> out.println("! " + remark));
+    }
+
+    private static String percent(double chance) {
+        return String.format(" (%.0f %%)", 100 * chance);
+    }
+
+    private static void print(PrintWriter out, CauseLine cause) {
+        String said = cause.answer() == null ? "" : cause.answer() ? ", its check says yes" : ", its check says no";
+        String jobs = cause.jobs() == 0 ? "" : ", " + cause.jobs() + (cause.jobs() == 1 ? " job here" : " jobs here");
+        out.printf("  %3.0f %%  %s  (%s%s%s)%n", 100 * cause.probability(), cause.text(), cause.id(), said, jobs);
+    }
+
+    private static void print(PrintWriter out, NextCheck next) {
+        out.println("NEXT  " + next.question());
+        String ready = next.setUp() == null
+                ? ""
+                : String.format(", and %.0f min to get ready: %s", next.setUpMinutes(), next.setUp());
+        out.printf("      %.0f min%s; answer with --answer %s=yes or =no%n", next.minutes(), ready, next.id());
+        if (next.needsYes()) {
+            out.println("      a key comes off: not before the owner has said yes to the quote");
+        }
+    }
+
+    private static void print(PrintWriter out, Cure cure) {
+        out.printf(
+                "cure of %s: %s (%.0f to %.0f min a %s)%n",
+                cure.cause(), cure.remedy(), cure.minutesLow(), cure.minutesHigh(), cure.per());
+        if (!cure.tasks().isEmpty()) {
+            out.println("      hornbook estimate --instrument alto "
+                    + cure.tasks().stream()
+                            .map(TaskLine::id)
+                            .map("--task "::concat)
+                            .collect(Collectors.joining(" ")));
+        }
+        cure.quirks().forEach(q -> out.println(q.caution().word() + "  " + q.title() + ": " + q.whatToDo()));
+        cure.cautions().forEach(c -> out.println("caution  " + c.title() + ": " + c.text()));
+    }
+
+    private static void found(PrintWriter out, DiagnoseAnswer answer) {
+        if (answer.fromJobs() > 0) {
+            out.println("found on " + answer.fromJobs() + " closed jobs with such a complaint or finding: "
+                    + answer.foundHere().stream()
+                            .limit(FOUND_SHOWN)
+                            .map(f -> f.title() + " " + f.jobs())
+                            .collect(Collectors.joining(", ")));
+        }
+    }
+}
