@@ -16,8 +16,10 @@ import org.jspecify.annotations.Nullable;
 final class Body {
     private final Catalogue catalogue;
     private final Likely likely;
+    private final WrongScrews wrong;
 
-    Body(Catalogue catalogue, Likely likely) {
+    Body(Catalogue catalogue, Likely likely, WrongScrews wrong) {
+        this.wrong = wrong;
         this.catalogue = catalogue;
         this.likely = likely;
     }
@@ -33,7 +35,7 @@ final class Body {
         byUse.forEach((use, threads) -> {
             double all = threads.values().stream().mapToDouble(p -> p).sum();
             threads.entrySet().stream()
-                    .map(t -> new ThreadLine(use, t.getKey(), t.getValue() / all))
+                    .map(t -> new ThreadLine(use, t.getKey(), t.getValue() / all, wrong.into(t.getKey())))
                     .filter(t -> t.probability() >= Likely.COUNTS)
                     .sorted(Comparator.comparingDouble(ThreadLine::probability).reversed())
                     .forEach(lines::add);

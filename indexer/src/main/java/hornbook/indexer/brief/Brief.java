@@ -29,6 +29,7 @@ public final class Brief {
     private final Books books;
     private final Identify identify;
     private final May may;
+    private final WrongScrews wrong = new WrongScrews();
 
     public Brief(Catalogue catalogue, Books books, Identify identify, May may) {
         this.catalogue = catalogue;
@@ -48,7 +49,7 @@ public final class Brief {
         Likely likely = Likely.of(who.candidates(), catalogue);
         List<QuirkLine> quirks = new QuirkLines(catalogue, met(horn.horn())).of(identify.quirks(horn));
         Wants wants = new Wants(catalogue, quirks);
-        Body body = new Body(catalogue, likely);
+        Body body = new Body(catalogue, likely, wrong);
         Optional<Model> best = likely.best();
         Optional<Model> taken = body.takenDown();
         return new BriefAnswer(

@@ -190,4 +190,16 @@ class BriefStoriesTest {
                 .findFirst()
                 .orElseThrow();
     }
+
+    /** Old 3 x 0.6 posts: the quirk of the trade notes says a modern M3x0.5 starts two turns and strips it. */
+    @Test
+    void whatNotToPutIntoAnOldMetricPostIsNamed() {
+        assertThat(about("h-194").threads())
+                .filteredOn(line -> line.use().equals("hinge-rod"))
+                .first()
+                .satisfies(rod -> assertThat(rod.lookAlikes())
+                        .allMatch(alike -> alike.hole().equals(rod.designation()))
+                        .extracting(alike -> alike.screw())
+                        .contains("M3x0.5"));
+    }
 }

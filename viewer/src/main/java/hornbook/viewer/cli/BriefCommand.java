@@ -5,8 +5,17 @@ import hornbook.indexer.brief.BriefQuestion;
 import hornbook.indexer.brief.Fetch;
 import hornbook.indexer.brief.PastJob;
 import hornbook.indexer.brief.QuirkLine;
+import hornbook.indexer.brief.ThreadLine;
+import hornbook.viewer.paper.BriefPaper;
+import hornbook.viewer.paper.PaperSize;
+import hornbook.viewer.workshop.Workshop;
 import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Objects;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -25,6 +34,13 @@ final class BriefCommand implements Callable<Integer> {
     @Option(names = "--reserve", description = "Offer what is set aside, too.")
     boolean reserve;
 
+    @Option(names = "--pdf", paramLabel = "FILE", description = "Print it on two pages at most, to lie by the horn.")
+    @Nullable
+    Path pdf;
+
+    @Option(names = "--paper", paramLabel = "a4|letter", defaultValue = "a4", description = "The sheet; else a4.")
+    String paper = "";
+
     private final Frame frame;
 
     BriefCommand(Frame frame) {
@@ -35,8 +51,23 @@ final class BriefCommand implements Callable<Integer> {
     public Integer call() {
         return frame.reading(workshop -> {
             BriefAnswer brief = workshop.brief().answer(new BriefQuestion(see.question(workshop), reserve));
+            Path file = pdf;
+            if (file != null) {
+                BriefPaper.Printed printed = new BriefPaper(workshop.catalogue(), PaperSize.named(paper))
+                        .print(
+                                brief,
+                                about(workshop),
+                                frame.around().here().resolve(file).normalize());
+                frame.say(printed.file() + "  " + printed.pages() + (printed.pages() == 1 ? " page" : " pages"));
+            }
             return frame.answer(brief, out -> print(out, brief));
         });
+    }
+
+    private String about(Workshop workshop) {
+        return Stream.of(see.horn, see.job, see.serial, workshop.books().today().toString())
+                .filter(Objects::nonNull)
+                .collect(Collectors.joining(", "));
     }
 
     private static void print(PrintWriter out, BriefAnswer brief) {
@@ -47,8 +78,7 @@ final class BriefCommand implements Callable<Integer> {
         out.println("\nFETCH");
         brief.fetch().forEach(fetch -> print(out, fetch));
         out.println("\nTHREADS");
-        brief.threads()
-                .forEach(t -> out.printf("  %-14s %s (%.0f %%)%n", t.use(), t.designation(), 100 * t.probability()));
+        brief.threads().forEach(thread -> print(out, thread));
         if (!brief.takingDown().isEmpty()) {
             out.println("\nTAKING DOWN" + (brief.takingDownOf() == null ? "" : " (from " + brief.takingDownOf() + ")"));
             brief.takingDown()
@@ -63,6 +93,11 @@ final class BriefCommand implements Callable<Integer> {
                         + (not.instead() == null ? "" : "; " + not.instead())));
         out.println("\nCAUTIONS");
         brief.cautions().forEach(caution -> out.println("  " + caution.title() + ": " + caution.text()));
+    }
+
+    private static void print(PrintWriter out, ThreadLine thread) {
+        out.printf("  %-14s %s (%.0f %%)%n", thread.use(), thread.designation(), 100 * thread.probability());
+        thread.lookAlikes().forEach(alike -> out.println("      not " + alike.screw() + ": " + alike.note()));
     }
 
     private static void print(PrintWriter out, QuirkLine quirk) {

@@ -41,20 +41,14 @@ final class Code {
             for (int column = 0; column <= modules(); column++) {
                 if (column == modules() || !modules.get(column, row)) {
                     if (column > from) {
-                        add(outline, x + from * module, y + row * module, (column - from) * module, module);
+                        outline.append(
+                                Outlines.box(x + from * module, y + row * module, (column - from) * module, module),
+                                false);
                     }
                     from = column + 1;
                 }
             }
         }
         return outline;
-    }
-
-    private static void add(Path2D outline, double x, double y, double width, double height) {
-        outline.moveTo(x, y);
-        outline.lineTo(x + width, y);
-        outline.lineTo(x + width, y + height);
-        outline.lineTo(x, y + height);
-        outline.closePath();
     }
 }

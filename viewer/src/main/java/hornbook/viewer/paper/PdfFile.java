@@ -1,6 +1,7 @@
 package hornbook.viewer.paper;
 
 import hornbook.shared.shop.BadInput;
+import hornbook.shared.store.SafeFiles;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -8,7 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 
-/** The file a person named for the pages. Replaces an older PDF, and nothing else. */
+/** The file a person named for the pages. Replaces an older PDF, and nothing else; never holds half of them. */
 final class PdfFile {
     private static final byte[] BEGINNING = "%PDF".getBytes(StandardCharsets.US_ASCII);
 
@@ -19,7 +20,7 @@ final class PdfFile {
             if (Files.exists(file) && !isPdf(file)) {
                 throw new BadInput(file + " is there already and is no PDF: choose another name");
             }
-            Files.write(file, pages);
+            SafeFiles.replace(file, pages);
         } catch (IOException unwritten) {
             throw new BadInput(file + " cannot be written: name a file in a folder that is there and may be written");
         }

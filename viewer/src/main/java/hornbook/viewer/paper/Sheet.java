@@ -31,11 +31,7 @@ public final class Sheet implements AutoCloseable {
     /** An empty document; its first page is still to be begun. */
     public Sheet(PaperSize size, String title) {
         this.size = size;
-        try {
-            type = new Typeface(document);
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
+        type = new Typeface(document);
         PDDocumentInformation about = new PDDocumentInformation();
         about.setTitle(title);
         document.setDocumentInformation(about);
@@ -74,20 +70,30 @@ public final class Sheet implements AutoCloseable {
 
     /** One line of text, its foot line at y. */
     public void text(String text, double x, double y, double points, double grey) {
-        String printable = type.printable(text);
+        text(text, Face.SIGNS, x, y, points, grey);
+    }
+
+    void text(String text, Face face, double x, double y, double points, double grey) {
+        List<Typeface.Run> runs = type.runs(type.printable(text), face);
         put(on -> {
             on.setNonStrokingColor((float) grey);
             on.beginText();
-            on.setFont(type.font(), (float) (points * Typeface.POINT));
             on.setTextMatrix(new Matrix(1, 0, 0, -1, (float) x, (float) y));
-            on.showText(printable);
+            for (Typeface.Run run : runs) {
+                on.setFont(run.cut().font(), (float) (points * Typeface.POINT));
+                on.showText(run.text());
+            }
             on.endText();
         });
     }
 
     /** How wide a line of text is. */
     public double width(String text, double points) {
-        return type.width(type.printable(text), points);
+        return width(text, Face.SIGNS, points);
+    }
+
+    double width(String text, Face face, double points) {
+        return type.width(type.printable(text), face, points);
     }
 
     /** The lines a text makes in a width, the last with an ellipsis where more than {@code most} would be needed. */

@@ -1,42 +1,30 @@
 package hornbook.viewer.paper;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
-import org.apache.fontbox.ttf.CmapLookup;
-import org.apache.fontbox.ttf.TTFParser;
-import org.apache.fontbox.ttf.TrueTypeFont;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
-/** The bundled type in one document; only the signs used are embedded. */
+/** The bundled type in one document. A sign that a face lacks is taken from the one that has all the trade's signs. */
 final class Typeface implements AutoCloseable {
     static final double POINT = 25.4 / 72;
 
-    private static final String FILE = "/hornbook/viewer/window/fonts/DejaVuSans.ttf";
     private static final int REPLACEMENT = 0xFFFD;
-    private static final double GLYPH_UNITS = 1000;
 
-    private final TrueTypeFont file;
-    private final CmapLookup glyphs;
-    private final PDFont font;
+    private final PDDocument document;
+    private final Map<Face, Cut> cuts = new EnumMap<>(Face.class);
+    private final Map<Face, Map<String, Double>> widths = new EnumMap<>(Face.class);
 
-    Typeface(PDDocument document) throws IOException {
-        try (InputStream in = Typeface.class.getResourceAsStream(FILE)) {
-            if (in == null) {
-                throw new IllegalStateException("the type to print with is not in the program");
-            }
-            file = new TTFParser().parse(new RandomAccessReadBuffer(in));
-        }
-        glyphs = file.getUnicodeCmapLookup();
-        font = PDType0Font.load(document, file, true);
+    Typeface(PDDocument document) {
+        this.document = document;
     }
 
-    PDFont font() {
-        return font;
-    }
+    /** Text of one cut. */
+    record Run(Cut cut, String text) {}
 
     /** The text with what cannot be printed replaced: a break by a space, a sign the type lacks by �. */
     String printable(String text) {
@@ -49,20 +37,56 @@ final class Typeface implements AutoCloseable {
         if (Character.isWhitespace(sign) || Character.isISOControl(sign)) {
             return ' ';
         }
-        return glyphs.getGlyphId(sign) == 0 ? REPLACEMENT : sign;
+        return cut(Face.SIGNS).has(sign) ? sign : REPLACEMENT;
+    }
+
+    /** Printable text parted where the face changes. */
+    List<Run> runs(String printable, Face face) {
+        Cut wanted = cut(face);
+        if (printable.codePoints().allMatch(wanted::has)) {
+            return List.of(new Run(wanted, printable));
+        }
+        List<Run> runs = new ArrayList<>();
+        printable.codePoints().forEach(sign -> {
+            Cut cut = wanted.has(sign) ? wanted : cut(Face.SIGNS);
+            String text = Character.toString(sign);
+            if (!runs.isEmpty() && runs.getLast().cut().equals(cut)) {
+                runs.set(runs.size() - 1, new Run(cut, runs.getLast().text() + text));
+            } else {
+                runs.add(new Run(cut, text));
+            }
+        });
+        return runs;
     }
 
     /** Width in millimetres of printable text. */
-    double width(String printable, double points) {
-        try {
-            return font.getStringWidth(printable) / GLYPH_UNITS * points * POINT;
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
+    double width(String printable, Face face, double points) {
+        return points
+                * widths.computeIfAbsent(face, _ -> new HashMap<>())
+                        .computeIfAbsent(printable, text -> measured(text, face));
+    }
+
+    /** At one point; words are asked for again and again while lines are broken. */
+    private double measured(String printable, Face face) {
+        return runs(printable, face).stream()
+                .mapToDouble(run -> run.cut().width(run.text()))
+                .sum();
+    }
+
+    private Cut cut(Face face) {
+        return cuts.computeIfAbsent(face, wanted -> {
+            try {
+                return new Cut(document, wanted);
+            } catch (IOException unreadable) {
+                throw new UncheckedIOException(unreadable);
+            }
+        });
     }
 
     @Override
     public void close() throws IOException {
-        file.close();
+        for (Cut cut : cuts.values()) {
+            cut.close();
+        }
     }
 }
