@@ -97,6 +97,33 @@ public record Model(
                 sureness);
     }
 
+    /** The same model with another pad set and other openings. */
+    public Model with(Map<String, Double> pads, Map<String, Double> heights) {
+        return new Model(
+                id,
+                make,
+                title,
+                pattern,
+                instruments,
+                years,
+                serialAnchors,
+                serialRanges,
+                serialLetters,
+                traits,
+                traitsMany,
+                absent,
+                threads,
+                pads,
+                heights,
+                quirksKnown,
+                notes,
+                hornsSeen,
+                map,
+                takingDown,
+                source,
+                sureness);
+    }
+
     /** Shares over the values of a `one` trait, where stated. */
     public Optional<Shares> shares(String trait) {
         return traits.get(trait) instanceof Shares shares ? Optional.of(shares) : Optional.empty();

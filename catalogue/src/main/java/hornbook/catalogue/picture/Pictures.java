@@ -29,6 +29,20 @@ public final class Pictures {
         return always("horn");
     }
 
+    /**
+     * A member of the family in outline, with its pad cups as {@link #horn}.
+     *
+     * @param instrument a value of {@code family-member}
+     */
+    public Picture horn(String instrument) {
+        return switch (instrument) {
+            case "soprano", "sopranino" -> always("horn-straight");
+            case "tenor" -> always("horn-tenor");
+            case "baritone", "bass" -> always("horn-baritone");
+            default -> horn();
+        };
+    }
+
     /** The answer that is always there. */
     public Picture cantTell() {
         return always("cant-tell");

@@ -59,9 +59,30 @@ class PicturesTest {
         assertThat(PICTURES.look("no-such-trait")).isEmpty();
     }
 
+    private static final List<String> HORNS = List.of("straight", "tenor", "baritone");
+
+    /** Each member of the family is drawn with every cup the trade has, and differs from the alto. */
+    @Test
+    void everyCupIsOnEveryHorn() {
+        Set<String> cups = new HashSet<>(Catalogue.shipped().cups().keySet());
+        for (String member : List.of("sopranino", "soprano", "alto", "tenor", "baritone", "bass", "c-melody")) {
+            Set<String> drawn = PICTURES.horn(member).shapes().stream()
+                    .map(Shape::id)
+                    .filter(id -> !id.isEmpty())
+                    .collect(Collectors.toSet());
+            Set<String> wanted = new HashSet<>(cups);
+            if (member.startsWith("sopran")) {
+                wanted.remove("cup-low-a");
+            }
+            assertThat(drawn).as(member).isEqualTo(wanted);
+        }
+        assertThat(PICTURES.horn("tenor")).isNotEqualTo(PICTURES.horn("alto")).isNotEqualTo(PICTURES.horn("baritone"));
+    }
+
     @Test
     void noFileIsLeftOver() throws IOException, URISyntaxException {
         Set<String> wanted = new HashSet<>(Set.of("horn.svg", "cant-tell.svg", "SUBSET.md", "drawn-traits.txt"));
+        HORNS.forEach(horn -> wanted.add("horn-" + horn + ".svg"));
         for (DrawnTrait trait : drawnTraits()) {
             wanted.add(trait.trait() + ".look.svg");
             trait.values().forEach(value -> wanted.add(trait.trait() + "--" + value + ".svg"));

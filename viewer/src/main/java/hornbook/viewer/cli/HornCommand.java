@@ -13,7 +13,9 @@ final class HornCommand {
     private HornCommand() {}
 
     static CommandLine line(Frame frame) {
-        return new CommandLine(new HornCommand()).addSubcommand(new Show(frame));
+        return new CommandLine(new HornCommand())
+                .addSubcommand(new Show(frame))
+                .addSubcommand(new HornMapCommand(frame));
     }
 
     /** Shows a horn and its jobs. */

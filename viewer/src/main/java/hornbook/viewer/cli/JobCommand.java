@@ -34,6 +34,7 @@ final class JobCommand {
                 .addSubcommand(new JobNotes.Met(frame))
                 .addSubcommand(new JobEnds.Change(frame))
                 .addSubcommand(new JobDeeds.Close(frame))
+                .addSubcommand(new JobEnds.Teach(frame))
                 .addSubcommand(new JobEnds.HandBack(frame))
                 .addSubcommand(new JobEnds.FollowUp(frame));
     }

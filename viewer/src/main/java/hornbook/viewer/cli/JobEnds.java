@@ -58,6 +58,22 @@ final class JobEnds {
         }
     }
 
+    /** What it taught. */
+    @Command(
+            name = "teach",
+            header = "Writes what a job taught of a horn (map, order of taking down) into its model's entry.",
+            footer = "hornbook job teach j-0243")
+    static final class Teach extends JobDeeds.OnJob {
+        Teach(Frame frame) {
+            super(frame);
+        }
+
+        @Override
+        Deed done(Workshop workshop) {
+            return workshop.lessons().teach(job);
+        }
+    }
+
     /** It goes back. */
     @Command(
             name = "hand-back",

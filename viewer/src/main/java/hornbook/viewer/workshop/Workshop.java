@@ -6,6 +6,9 @@ import hornbook.catalogue.entry.Nearest;
 import hornbook.catalogue.estimate.Estimate;
 import hornbook.catalogue.exchange.KnowledgeSheets;
 import hornbook.catalogue.exchange.KnownNames;
+import hornbook.catalogue.hornmap.HornMaps;
+import hornbook.catalogue.hornmap.Lessons;
+import hornbook.catalogue.hornmap.Usuals;
 import hornbook.catalogue.identify.Identify;
 import hornbook.catalogue.may.May;
 import hornbook.indexer.brief.Brief;
@@ -197,6 +200,21 @@ public final class Workshop implements AutoCloseable {
 
     public Identify identify() {
         return new Identify(catalogue(), books);
+    }
+
+    /** The maps of horns, cup by cup. */
+    public HornMaps hornMaps() {
+        return new HornMaps(catalogue(), books, StandardSizes.load().reader());
+    }
+
+    /** What is usual for a reading. */
+    public Usuals usuals() {
+        return new Usuals(catalogue());
+    }
+
+    /** What jobs teach the entries of their horns' models. */
+    public Lessons lessons() {
+        return new Lessons(catalogue(), books);
     }
 
     public May may() {

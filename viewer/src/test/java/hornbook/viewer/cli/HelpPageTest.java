@@ -32,13 +32,17 @@ class HelpPageTest {
 
     private static Path shop;
 
-    /** What examples speak of as being there: the demo, an export of it, a clock that runs, a timer, a picture. */
+    /**
+     * What examples speak of as being there: the demo, an export of it, a clock that runs, a timer, a step of taking down,
+     * a picture.
+     */
     @BeforeAll
     static void makeShop() {
         shop = folder.resolve("template/shop");
         try (Workshop demo = DemoShop.in(shop)) {
             demo.clocks().start("j-0237", "task-teardown", 1, "N.O.");
             demo.jobBook().timer("j-0237", "penetrant", Duration.ofMinutes(60));
+            demo.jobBook().tookDown("j-0243", "neck", "one thumb screw", "");
             demo.exporting().to(folder.resolve("template/shop-files"));
             demo.search();
         }
