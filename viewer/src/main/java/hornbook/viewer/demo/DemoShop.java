@@ -11,6 +11,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -68,7 +69,9 @@ public final class DemoShop {
 
     private static void fill(Workshop workshop) {
         try {
-            Path files = Files.createTempDirectory("hornbook-demo");
+            Path temporary = Files.createTempDirectory("hornbook-demo");
+            // The deed bears the folder's name.
+            Path files = Files.createDirectory(temporary.resolve("the demonstration shop"));
             try {
                 for (String name : names()) {
                     copy(name, files.resolve(name));
@@ -79,7 +82,7 @@ public final class DemoShop {
                             + report.refused().getFirst());
                 }
             } finally {
-                delete(files);
+                delete(temporary);
             }
         } catch (IOException e) {
             throw new BadInput("the demo's files cannot be laid out: check the room on the disk");
@@ -108,11 +111,10 @@ public final class DemoShop {
     }
 
     private static void delete(Path folder) {
-        try (Stream<Path> inside = Files.list(folder)) {
-            for (Path file : inside.toList()) {
+        try (Stream<Path> inside = Files.walk(folder)) {
+            for (Path file : inside.sorted(Comparator.reverseOrder()).toList()) {
                 Files.delete(file);
             }
-            Files.delete(folder);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
