@@ -184,4 +184,13 @@ public final class Catalogue {
     public Optional<Thing> thing(String id) {
         return entry(id).filter(Thing.class::isInstance).map(Thing.class::cast);
     }
+
+    /** How pieces of a kind are asked for and worked, where its entry says so. */
+    public Optional<Fitting> fitting(String id) {
+        return entry(id).flatMap(entry -> switch (entry) {
+            case Part part -> Optional.ofNullable(part.fit());
+            case Supply supply -> Optional.ofNullable(supply.fit());
+            default -> Optional.empty();
+        });
+    }
 }

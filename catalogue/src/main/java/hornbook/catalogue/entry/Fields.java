@@ -75,6 +75,11 @@ final class Fields {
         return FieldValue.yes(name, given(name));
     }
 
+    @Nullable
+    Boolean optionalYes(String name) {
+        return has(name) ? (Boolean) yes(name) : null;
+    }
+
     Condition condition(String name) {
         return FieldValue.condition(name, given(name));
     }

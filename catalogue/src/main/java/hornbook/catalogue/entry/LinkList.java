@@ -3,6 +3,7 @@ package hornbook.catalogue.entry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** Gathers what an entry names. */
 final class LinkList {
@@ -30,7 +31,11 @@ final class LinkList {
     private void plain(Entry entry) {
         switch (entry) {
             case Tool tool -> each("serves", tool.serves());
-            case Supply supply -> each("hazards", supply.hazards());
+            case Part part -> fitting(part.fit());
+            case Supply supply -> {
+                each("hazards", supply.hazards());
+                fitting(supply.fit());
+            }
             case Operation operation -> {
                 each("applies_to", operation.appliesTo());
                 each("tools", operation.tools());
@@ -44,6 +49,16 @@ final class LinkList {
             case Practice practice -> each("stages", practice.stages());
             case Instrument instrument -> value("member", "family-member", instrument.member());
             default -> {}
+        }
+    }
+
+    private void fitting(@Nullable Fitting fit) {
+        if (fit != null) {
+            each("fit.never", fit.never());
+            fit.blanks().forEach((id, blank) -> {
+                one("fit.blanks." + id, id);
+                each("fit.blanks." + id + ".through", blank.through());
+            });
         }
     }
 

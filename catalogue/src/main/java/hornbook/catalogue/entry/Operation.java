@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param units number of units: arithmetic with `ceil`
  * @param tools ids
  * @param spoils what is lost by it
+ * @param working what a plan has to know besides
  * @param source published source, common practice, from memory, or this shop with its jobs
  * @param sureness how sure, in words
  */
@@ -41,6 +42,7 @@ public record Operation(
         @Nullable String spoils,
         boolean reversible,
         @Nullable String caution,
+        @Nullable Working working,
         String source,
         String sureness)
         implements Entry {
@@ -72,6 +74,7 @@ public record Operation(
                 in.optionalText("spoils"),
                 in.yes("reversible"),
                 in.optionalText("caution"),
+                in.optional("working", Working::from),
                 in.text("source"),
                 in.text("sureness"));
     }

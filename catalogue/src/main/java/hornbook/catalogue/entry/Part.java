@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param dimensions dimensions that matter, with their unit
  * @param mustMatch what may not be wrong
  * @param mayBeWorked which way each dimension can go
+ * @param fit how it is asked for and worked
  * @param source published source, common practice, from memory, or this shop with its jobs
  * @param sureness how sure, in words
  */
@@ -23,6 +24,7 @@ public record Part(
         List<String> mayBeWorked,
         @Nullable String salvageValue,
         @Nullable String notes,
+        @Nullable Fitting fit,
         String source,
         String sureness)
         implements Thing {
@@ -47,6 +49,7 @@ public record Part(
                 in.texts("may_be_worked"),
                 in.optionalText("salvage_value"),
                 in.optionalText("notes"),
+                in.optional("fit", Fitting::from),
                 in.text("source"),
                 in.text("sureness"));
     }

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param group what sort: pad, felt, solvent …
  * @param leadDays typical; the shop's own deliveries replace it
  * @param hazards ids of cautions; none does not mean harmless
+ * @param fit how it is asked for and worked
  * @param source published source, common practice, from memory, or this shop with its jobs
  * @param sureness how sure, in words
  */
@@ -26,6 +27,7 @@ public record Supply(
         List<String> hazards,
         @Nullable String storage,
         @Nullable String caution,
+        @Nullable Fitting fit,
         String source,
         String sureness)
         implements Thing {
@@ -51,6 +53,7 @@ public record Supply(
                 in.texts("hazards"),
                 in.optionalText("storage"),
                 in.optionalText("caution"),
+                in.optional("fit", Fitting::from),
                 in.text("source"),
                 in.text("sureness"));
     }

@@ -21,6 +21,7 @@ final class Commands {
         add("diagnose", () -> new DiagnoseCommand(frame));
         add("may", () -> new MayCommand(frame));
         add("thread", () -> new ThreadCommand(frame));
+        add("fit", () -> new FitCommand(frame));
         add("gauge", () -> new GaugeCommand(frame));
         add("pads", () -> new PadsCommand(frame));
         add("drawer", () -> new DrawerCommand(frame));

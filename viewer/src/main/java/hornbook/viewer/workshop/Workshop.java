@@ -12,6 +12,7 @@ import hornbook.catalogue.hornmap.Usuals;
 import hornbook.catalogue.identify.Identify;
 import hornbook.catalogue.may.May;
 import hornbook.indexer.brief.Brief;
+import hornbook.indexer.fit.Fit;
 import hornbook.indexer.index.ShopIndex;
 import hornbook.indexer.search.Search;
 import hornbook.shared.exchange.Export;
@@ -223,6 +224,10 @@ public final class Workshop implements AutoCloseable {
 
     public Brief brief() {
         return new Brief(catalogue(), books, identify(), may());
+    }
+
+    public Fit fit() {
+        return new Fit(books, catalogue(), StandardSizes.load().reader());
     }
 
     public Pads pads() {

@@ -1,0 +1,156 @@
+package hornbook.indexer.fit;
+
+import hornbook.shared.measure.LengthUnit;
+import hornbook.shared.measure.Measured;
+import hornbook.shared.measure.Size;
+import hornbook.shared.measure.SizeReader;
+import hornbook.shared.shop.MemberState;
+import hornbook.shared.shop.ShopTool;
+import hornbook.shared.shop.ToolMember;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** The tools of this shop, and the members of its sets. */
+final class ShopRack implements Rack {
+    /** A collet or punch serves a size this near, mm (common practice). */
+    private static final double NEAR = 0.05;
+
+    private static final Set<String> GONE = Set.of("lent", "missing", "broken");
+
+    private final Map<String, ShopTool> tools = new HashMap<>();
+    private final List<Held> held = new ArrayList<>();
+    private final SizeReader reader;
+
+    /** A member of a set, its size read. */
+    record Held(ToolMember member, Optional<String> thread, double mm) {
+        boolean good() {
+            return member.state() == MemberState.GOOD || member.state() == MemberState.WORN;
+        }
+    }
+
+    ShopRack(List<ShopTool> tools, List<ToolMember> members, SizeReader reader, Threads threads) {
+        this.reader = reader;
+        tools.forEach(tool -> this.tools.put(tool.id(), tool));
+        members.forEach(member -> held.add(held(member, threads)));
+    }
+
+    private Held held(ToolMember member, Threads threads) {
+        boolean cutsThreads = member.kind().equals("die") || member.kind().equals("tap");
+        Optional<String> thread =
+                cutsThreads ? threads.form(member.member()).map(Threads.Form::designation) : Optional.empty();
+        return new Held(member, thread, cutsThreads ? Double.NaN : mm(member.member()));
+    }
+
+    private double mm(String text) {
+        String size = text.matches("[A-Z]") ? text + " drill" : text;
+        return reader.measured(size, LengthUnit.MILLIMETRE)
+                .found()
+                .map(Measured::nominal)
+                .map(length -> length.mm())
+                .orElse(Double.NaN);
+    }
+
+    Optional<ShopTool> tool(String id) {
+        return Optional.ofNullable(tools.get(id));
+    }
+
+    /** Whether the shop has no list of the members that an operation wants. */
+    boolean unlisted(Move move) {
+        return move.working().member() != null && ofKind(move).isEmpty();
+    }
+
+    private List<Held> ofKind(Move move) {
+        return held.stream()
+                .filter(h -> h.member().kind().equals(move.working().member()))
+                .filter(h -> move.operation().tools().contains(h.member().set()))
+                .toList();
+    }
+
+    @Override
+    public Optional<String> lacks(Move move, Value to, Sight sight) {
+        for (String id : move.operation().tools()) {
+            ShopTool tool = tools.get(id);
+            if (tool != null && GONE.contains(tool.state().toLowerCase(Locale.ROOT))) {
+                return Optional.of(tool.title() + " (" + tool.state() + ")");
+            }
+        }
+        if (move.working().member() == null || unlisted(move) || apart(move, to).isPresent()) {
+            return Optional.empty();
+        }
+        List<Held> fit = fitting(move, to, sight);
+        if (fit.stream().anyMatch(Held::good)) {
+            return Optional.empty();
+        }
+        String wanted = move.working().member() + " " + size(move, to, sight);
+        return Optional.of(
+                fit.isEmpty()
+                        ? "no " + wanted + " in the shop's list"
+                        : wanted + ": " + state(fit.getFirst().member()));
+    }
+
+    private static String state(ToolMember member) {
+        String lent = member.lentTo() == null ? "" : " to " + member.lentTo();
+        String since = member.since() == null ? "" : " since " + member.since();
+        return member.state().name().toLowerCase(Locale.ROOT)
+                + lent
+                + since
+                + (member.note().isEmpty() ? "" : ", " + member.note());
+    }
+
+    /** The members of that size, the good ones first. */
+    List<Held> fitting(Move move, Value to, Sight sight) {
+        if ("thread".equals(move.working().memberSize())) {
+            return ofKind(move).stream()
+                    .filter(h -> h.thread().filter(to.shown()::equals).isPresent())
+                    .toList();
+        }
+        double wanted = wanted(move, sight);
+        double near = "to".equals(move.working().memberSize()) ? Math.max(move.accuracy(), 1e-3) : NEAR;
+        return ofKind(move).stream()
+                .filter(h -> Double.isNaN(wanted) || Math.abs(h.mm() - wanted) <= near + Formula.NOTHING)
+                .sorted(java.util.Comparator.comparing((Held h) -> !h.good())
+                        .thenComparingDouble(h -> Math.abs(h.mm() - wanted)))
+                .toList();
+    }
+
+    private static double wanted(Move move, Sight sight) {
+        return sight.value(java.util.Objects.requireNonNull(move.working().memberSize()));
+    }
+
+    private static String size(Move move, Value to, Sight sight) {
+        return "thread".equals(move.working().memberSize()) ? to.shown() : Shown.mm(wanted(move, sight));
+    }
+
+    /** A single tap or die that lies apart from the set, known by its name. */
+    Optional<ShopTool> apart(Move move, Value to) {
+        String kind = move.working().member();
+        if (kind == null || !"thread".equals(move.working().memberSize())) {
+            return Optional.empty();
+        }
+        return tools.values().stream()
+                .filter(tool -> tool.id().startsWith("tool-" + kind + "-")
+                        && !GONE.contains(tool.state().toLowerCase(Locale.ROOT)))
+                .filter(tool -> reader.mentions(tool.title()).stream()
+                        .anyMatch(mention -> mention.size() instanceof Size.OfThread(var meanings)
+                                && meanings.stream()
+                                        .anyMatch(t -> t.designation().equals(to.shown()))))
+                .findFirst();
+    }
+
+    @Override
+    public List<Double> sizes(Move move) {
+        return "to".equals(move.working().memberSize())
+                ? ofKind(move).stream()
+                        .filter(Held::good)
+                        .map(Held::mm)
+                        .filter(mm -> !mm.isNaN())
+                        .distinct()
+                        .toList()
+                : List.of();
+    }
+}

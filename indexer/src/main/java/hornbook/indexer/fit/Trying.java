@@ -1,0 +1,145 @@
+package hornbook.indexer.fit;
+
+import hornbook.indexer.fit.Reasons.Why;
+import hornbook.indexer.fit.Refused.Reason;
+import hornbook.shared.shop.Count;
+import hornbook.shared.shop.Lot;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** Tries piece after piece: planned, or refused for a reason. */
+final class Trying {
+    private static final String NEVER_AGAIN = "celluloid";
+    /** Another thread or colour is nearer than a size that is far off. */
+    private static final double OTHER_WORD = 0.5;
+
+    private final Asked asked;
+    private final Aims aims;
+    private final ShopRack rack;
+    private final Charges charges;
+    private final Minutes minutes;
+    final List<Plan> plans = new ArrayList<>();
+    final List<No> refused = new ArrayList<>();
+
+    /**
+     * A piece that will not do.
+     *
+     * @param far how far it is from what is wanted
+     */
+    record No(Piece piece, Why why, double far) {}
+
+    Trying(Asked asked, Threads threads, ShopRack rack, Charges charges, Minutes minutes) {
+        this.asked = asked;
+        this.aims = new Aims(asked, threads);
+        this.rack = rack;
+        this.charges = charges;
+        this.minutes = minutes;
+    }
+
+    void tried(Piece piece) {
+        Aim aim = aims.of(piece);
+        Why barred = barred(piece);
+        Optional<Plan> plan = barred == null ? search(aim, piece, rack) : Optional.empty();
+        if (plan.isPresent()) {
+            plans.add(plan.get());
+        } else {
+            Why why = barred == null ? why(aim, piece) : barred;
+            refused.add(new No(piece, why, far(aim, piece)));
+        }
+    }
+
+    private Optional<Plan> search(Aim aim, Piece piece, Rack tools) {
+        return Reach.possible(aim, piece)
+                ? new Search(aim, tools, charges, minutes, piece.craft()).best(piece)
+                : Optional.empty();
+    }
+
+    /** With every tool there it could be done: then it is the tool that lacks. */
+    private Why why(Aim aim, Piece piece) {
+        return search(aim, piece, Rack.FULL)
+                .map(plan -> new Why(Reason.LACKS_TOOL, lacking(plan)))
+                .orElseGet(() -> new Reasons(aim, piece).why());
+    }
+
+    private String lacking(Plan plan) {
+        String lacks = plan.end().steps.stream()
+                .flatMap(done -> rack.lacks(done.move(), done.to(), done.sight()).stream())
+                .distinct()
+                .collect(Collectors.joining("; "));
+        String steps = plan.end().steps.stream()
+                .map(done -> done.move().operation().title().toLowerCase(Locale.ROOT))
+                .collect(Collectors.joining(", "));
+        return "lacks " + lacks + ". With it: " + steps + ", " + Shown.number(plan.minutes()) + " min";
+    }
+
+    private @Nullable Why barred(Piece piece) {
+        if (piece.lot().isEmpty()) {
+            return null;
+        }
+        Lot lot = piece.lot().get();
+        if (lot.keepsake()) {
+            return new Why(Reason.KEEPSAKE, "a keepsake: to measure and copy, never to use");
+        }
+        if (lot.count().none()) {
+            return new Why(Reason.NONE_LEFT, "none left");
+        }
+        if (lot.reserve() && !asked.reserve()) {
+            return new Why(Reason.RESERVE, "set aside (" + lot.count().written() + "): offered only with --reserve");
+        }
+        if (lot.count() instanceof Count.Exact(int pieces) && pieces < asked.count()) {
+            return new Why(Reason.TOO_FEW, "only " + pieces + " there, " + asked.count() + " wanted");
+        }
+        if (celluloid(lot)) {
+            return new Why(Reason.HAZARD, "celluloid: it burns and rots; kept apart, never fitted again");
+        }
+        return strange(piece, lot);
+    }
+
+    private static boolean celluloid(Lot lot) {
+        return (lot.material() + " " + lot.title()).toLowerCase(Locale.ROOT).contains(NEVER_AGAIN);
+    }
+
+    /** Some kinds have to be of the horn's own model or make. */
+    private @Nullable Why strange(Piece piece, Lot lot) {
+        String belongs = piece.craft().fitting().belongs();
+        if (belongs == null || asked.model().isEmpty()) {
+            return null;
+        }
+        boolean model = lot.fitsModels().contains(asked.model().get().id());
+        boolean make = lot.fitsMakes().contains(asked.model().get().make());
+        boolean own = (belongs.equals("model") && !lot.fitsModels().isEmpty()) ? model : (make || model);
+        return own
+                ? null
+                : new Why(
+                        Reason.DIFFERS,
+                        belongs + ": it is not known to be of "
+                                + (belongs.equals("model") ? asked.model().get().title() : "this make"));
+    }
+
+    /** Each thing wanted counts one at most: how much of it is missing. */
+    private static double far(Aim aim, Piece piece) {
+        Node node = new Node(piece);
+        return aim.wants().entrySet().stream()
+                .mapToDouble(wanted -> far(wanted.getValue(), node.value(wanted.getKey())))
+                .sum();
+    }
+
+    private static double far(Want want, @Nullable Value value) {
+        if (value == null) {
+            return 1;
+        }
+        if (want.met(value)) {
+            return 0;
+        }
+        if (want instanceof Want.Between(double low, double high)
+                && value instanceof Value.Amount(double mm, double _)) {
+            double gap = Math.max(low - mm, mm - high);
+            return Math.min(1, 0.05 + gap / Math.max(high, mm));
+        }
+        return OTHER_WORD;
+    }
+}
