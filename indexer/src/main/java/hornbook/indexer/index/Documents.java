@@ -12,11 +12,13 @@ import org.apache.lucene.document.Field;
 import org.apache.lucene.document.FieldType;
 import org.apache.lucene.document.LongPoint;
 import org.apache.lucene.document.LongRange;
+import org.apache.lucene.document.NumericDocValuesField;
 import org.apache.lucene.document.StringField;
 import org.apache.lucene.index.IndexOptions;
 
 /** Makes the index document of a card. For one thread. */
 final class Documents {
+    private static final float STANDING_STEPS = 100;
     private static final FieldType TERMS = new FieldType();
 
     static {
@@ -41,6 +43,7 @@ final class Documents {
         document.add(new Field(Terms.TERM, stream, TERMS));
         document.add(new StringField(Terms.ID, card.id(), Field.Store.NO));
         document.add(new BinaryDocValuesField(Terms.ROW, Row.write(card)));
+        document.add(new NumericDocValuesField(Terms.RANK, Math.round(STANDING_STEPS * card.standing())));
         found.sizes().forEach(size -> size(document, size));
         for (SerialRange run : card.runs()) {
             document.add(new LongRange(Terms.RUN, new long[] {run.from()}, new long[] {run.to()}));

@@ -14,6 +14,7 @@ import org.apache.lucene.store.Directory;
 import org.apache.lucene.store.FSDirectory;
 import org.apache.lucene.store.IOContext;
 import org.apache.lucene.store.IndexInput;
+import org.apache.lucene.store.NIOFSDirectory;
 
 /** The folder of an index: says whether what is in it can be trusted, and empties it. */
 final class IndexFolder {
@@ -25,8 +26,14 @@ final class IndexFolder {
         this.folder = folder;
     }
 
+    /** To be asked often: mapped into memory. */
     Directory directory() throws IOException {
         return FSDirectory.open(folder);
+    }
+
+    /** To be asked once: the first mapping of a process takes longer than a find reads. */
+    Directory plain() throws IOException {
+        return new NIOFSDirectory(folder);
     }
 
     /** The stamp of the index there; empty where there is none, or one that is torn or of another version. */
@@ -34,7 +41,7 @@ final class IndexFolder {
         if (!Files.isDirectory(folder)) {
             return Optional.empty();
         }
-        try (Directory directory = directory()) {
+        try (Directory directory = plain()) {
             SegmentInfos commit = SegmentInfos.readLatestCommit(directory);
             for (String file : commit.files(true)) {
                 check(directory, file);

@@ -19,6 +19,8 @@ import org.apache.lucene.index.IndexWriter;
 import org.apache.lucene.index.IndexWriterConfig;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.search.IndexSearcher;
+import org.apache.lucene.search.Sort;
+import org.apache.lucene.search.SortField;
 import org.apache.lucene.search.TermQuery;
 import org.apache.lucene.search.TopDocs;
 import org.apache.lucene.store.Directory;
@@ -37,6 +39,7 @@ final class IndexStore implements AutoCloseable {
         this.reader = reader;
         IndexWriterConfig config = new IndexWriterConfig()
                 .setSimilarity(new ImpactSimilarity())
+                .setIndexSort(new Sort(new SortField(Terms.RANK, SortField.Type.LONG, true)))
                 .setRAMBufferSizeMB(BUFFER_MB)
                 .setCommitOnClose(false);
         try {

@@ -41,7 +41,7 @@ final class OnDisk implements ShopIndex.Holder {
         try {
             Optional<Stamp> stamp = files.trusted();
             return stamp.isPresent()
-                    ? new OnDisk(books, files.directory(), reader, stamp.get(), null)
+                    ? new OnDisk(books, files.plain(), reader, stamp.get(), null)
                     : passing(books, knowledge, reader);
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -28,8 +28,9 @@ public final class ShopIndex implements AutoCloseable {
      *
      * @param catalogue reads the shipped and own entries; called only where something must be indexed, and again after
      *     entries changed
+     * @param sizes reads the standard tables; called when a size is first read
      */
-    public static ShopIndex open(Books books, Supplier<Catalogue> catalogue, SizeReader sizes) {
+    public static ShopIndex open(Books books, Supplier<Catalogue> catalogue, Supplier<SizeReader> sizes) {
         Path folder = books.folder().resolve(FOLDER);
         Knowledge knowledge = new Knowledge(books.folder().resolve("entries"), catalogue);
         TextReader reader = new TextReader(sizes);

@@ -8,6 +8,8 @@ public final class Terms {
     public static final String ID = "id";
     /** {@link Row}, written. */
     public static final String ROW = "row";
+    /** What stands higher comes first in the index, so that a search may stop early. */
+    static final String RANK = "rank";
     /** Sizes of one value, nanometres. */
     public static final String SIZE = "nm";
     /** Sizes from to, nanometres. */

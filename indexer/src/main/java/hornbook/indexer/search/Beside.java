@@ -2,11 +2,9 @@ package hornbook.indexer.search;
 
 import hornbook.indexer.index.Row;
 import hornbook.indexer.index.View;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /** Lends some of a good hit's score to what stands beside it: a fault's quirks, a quirk's look, tools and parts. */
 final class Beside {
@@ -19,11 +17,11 @@ final class Beside {
     private static final double BELOW = 0.97;
 
     private final View view;
-    private final Set<String> kinds;
+    private final Question question;
 
-    Beside(View view, Set<String> kinds) {
+    Beside(View view, Question question) {
         this.view = view;
-        this.kinds = kinds;
+        this.question = question;
     }
 
     /** @param found best first; stays so */
@@ -50,15 +48,26 @@ final class Beside {
                 found.set(i, known.scoring(Math.max(known.score(), Math.min(limit, known.score() + more))));
             }
         }
-        lent.forEach((id, score) -> add(id, score, found));
-        found.sort(Comparator.comparingDouble(Found::score).reversed());
+        double least = found.size() < question.limit() ? 0 : leastShown(found);
+        lent.forEach((id, score) -> {
+            if (score > least) {
+                add(id, score, found);
+            }
+        });
+        found.sort(Found::order);
+    }
+
+    /** What has less is not shown whatever it is: it need not be looked up. */
+    private double leastShown(List<Found> found) {
+        double[] scores = found.stream().mapToDouble(Found::score).sorted().toArray();
+        return scores[scores.length - question.limit()];
     }
 
     private void add(String id, double score, List<Found> found) {
         int document = view.document(id);
         if (document >= 0) {
             Row row = view.row(document);
-            if (kinds.isEmpty() || kinds.contains(row.kind())) {
+            if (question.kinds().isEmpty() || question.kinds().contains(row.kind())) {
                 found.add(new Found(document, row, score));
             }
         }

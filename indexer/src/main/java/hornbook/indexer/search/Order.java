@@ -2,7 +2,6 @@ package hornbook.indexer.search;
 
 import hornbook.indexer.card.Shown.Heed;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,7 +21,7 @@ final class Order {
 
     List<Found> of(List<Found> found) {
         List<Found> order = new ArrayList<>(found);
-        order.sort(Comparator.comparingDouble(Found::score).reversed());
+        order.sort(Found::order);
         if (plan.past()) {
             order = jobsFirst(order);
         }
@@ -38,7 +37,7 @@ final class Order {
         double top = order.isEmpty() ? 0 : order.getFirst().score();
         List<Found> jobs = new ArrayList<>(order.stream()
                 .filter(found -> job(found) && found.score() >= AS_GOOD * best)
-                .sorted(Comparator.comparing(Order::day).reversed())
+                .sorted((one, other) -> day(other).compareTo(day(one)))
                 .toList());
         List<Found> result = new ArrayList<>();
         for (int i = 0; i < jobs.size(); i++) {
@@ -53,8 +52,7 @@ final class Order {
     }
 
     private static String day(Found found) {
-        String day = found.row().shown().day();
-        return day == null ? "" : day;
+        return found.row().day();
     }
 
     /**
@@ -77,13 +75,13 @@ final class Order {
         for (Found found : order) {
             result.add(notAbove(limit(found, bestOpen, lowestOpen), found));
         }
-        result.sort(Comparator.comparingDouble(Found::score).reversed());
+        result.sort(Found::order);
         return result;
     }
 
     /** What the score must stay below; 0 where nothing limits it. */
     private static double limit(Found found, double bestOpen, Map<String, Double> lowestOpen) {
-        return switch (found.row().shown().heed()) {
+        return switch (found.row().heed()) {
             case MISLABELLED -> bestOpen;
             case KEEPSAKE, RESERVE -> lowestOpen.getOrDefault(item(found), 0.0);
             default -> 0;
@@ -95,11 +93,10 @@ final class Order {
     }
 
     private static boolean open(Found found) {
-        return found.row().kind().equals("lot") && found.row().shown().heed() == Heed.OPEN;
+        return found.row().kind().equals("lot") && found.row().heed() == Heed.OPEN;
     }
 
     private static String item(Found found) {
-        String item = found.row().shown().item();
-        return item == null ? "" : item;
+        return found.row().item();
     }
 }

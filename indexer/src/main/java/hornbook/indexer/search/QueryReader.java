@@ -32,9 +32,9 @@ final class QueryReader {
     private final Vocabulary vocabulary;
     private final Stems stems = new Stems();
 
-    QueryReader(View view) {
+    QueryReader(View view, Vocabulary vocabulary) {
         this.view = view;
-        vocabulary = new Vocabulary(view);
+        this.vocabulary = vocabulary;
     }
 
     Plan read(String text) {

@@ -7,7 +7,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.search.BooleanClause;
@@ -26,11 +25,13 @@ final class Ranking {
     private static final double WORD = 0.99;
 
     private final View view;
+    private final Vocabulary vocabulary;
     private final Plan plan;
     private final Question question;
 
-    Ranking(View view, Plan plan, Question question) {
+    Ranking(View view, Vocabulary vocabulary, Plan plan, Question question) {
         this.view = view;
+        this.vocabulary = vocabulary;
         this.plan = plan;
         this.question = question;
     }
@@ -40,8 +41,8 @@ final class Ranking {
         for (ScoreDoc top : top(Math.max(CANDIDATES, question.limit()))) {
             found.add(new Found(top.doc, view.row(top.doc), top.score));
         }
-        found.sort(Comparator.comparingDouble(Found::score).reversed());
-        new Beside(view, question.kinds()).widen(found);
+        found.sort(Found::order);
+        new Beside(view, question).widen(found);
         wordsThemselves(found);
         List<Found> order = new Order(plan).of(found);
         return shown(order.subList(0, Math.min(question.limit(), order.size())));
@@ -62,7 +63,7 @@ final class Ranking {
     }
 
     private List<Hit> shown(List<Found> order) {
-        Reasons reasons = new Reasons(view, plan);
+        Reasons reasons = new Reasons(view, vocabulary, plan);
         int[] documents = order.stream().mapToInt(Found::document).sorted().toArray();
         List<List<Reasons.Met>> met = reasons.of(documents);
         List<Hit> hits = new ArrayList<>();
@@ -102,8 +103,9 @@ final class Ranking {
     private Query query() {
         BooleanQuery.Builder all = new BooleanQuery.Builder();
         for (Unit unit : plan.units()) {
-            List<Query> ways =
-                    unit.ways().stream().map(way -> way.query(unit.weight())).toList();
+            List<Query> ways = unit.ways().stream()
+                    .map(way -> way.query(unit.weight(), vocabulary))
+                    .toList();
             if (!ways.isEmpty()) {
                 all.add(new DisjunctionMaxQuery(ways, 0), BooleanClause.Occur.SHOULD);
             }

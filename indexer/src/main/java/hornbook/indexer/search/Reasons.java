@@ -10,17 +10,21 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.apache.lucene.index.LeafReaderContext;
+import org.apache.lucene.search.DocIdSetIterator;
 import org.apache.lucene.search.Query;
 import org.apache.lucene.search.ScoreMode;
 import org.apache.lucene.search.Scorer;
+import org.jspecify.annotations.Nullable;
 
 /** Says in words why a hit is there: which pieces of the query it meets, and how each was read. */
 final class Reasons {
     private final View view;
+    private final Vocabulary vocabulary;
     private final Plan plan;
 
-    Reasons(View view, Plan plan) {
+    Reasons(View view, Vocabulary vocabulary, Plan plan) {
         this.view = view;
+        this.vocabulary = vocabulary;
         this.plan = plan;
     }
 
@@ -35,48 +39,60 @@ final class Reasons {
         for (int i = 0; i < documents.length; i++) {
             met.add(new ArrayList<>());
         }
-        for (Unit unit : plan.units()) {
-            for (Way way : unit.ways()) {
-                mark(unit, way, documents, met);
-            }
-        }
-        return met;
-    }
-
-    /** A unit that a record meets, and how. */
-    record Met(Unit unit, Way way) {}
-
-    private void mark(Unit unit, Way way, int[] documents, List<List<Met>> met) {
         try {
-            Query query = view.searcher().rewrite(way.query(1));
-            var weight = view.searcher().createWeight(query, ScoreMode.COMPLETE_NO_SCORES, 1);
-            List<LeafReaderContext> leaves = view.searcher().getIndexReader().leaves();
-            int at = 0;
-            for (LeafReaderContext leaf : leaves) {
-                int end = leaf.docBase + leaf.reader().maxDoc();
-                Scorer scorer = at < documents.length && documents[at] < end ? weight.scorer(leaf) : null;
-                for (; at < documents.length && documents[at] < end; at++) {
-                    int document = documents[at] - leaf.docBase;
-                    if (scorer != null && stands(scorer, document)) {
-                        add(met.get(at), new Met(unit, way));
-                    }
+            for (Unit unit : plan.units()) {
+                for (Way way : unit.ways()) {
+                    mark(unit, way, documents, met);
                 }
             }
+            return met;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private static boolean stands(Scorer scorer, int document) throws IOException {
-        int now = scorer.docID();
-        return now == document || (now < document && scorer.iterator().advance(document) == document);
+    /** A unit that a record meets, and how. */
+    record Met(Unit unit, Way way) {}
+
+    private void mark(Unit unit, Way way, int[] documents, List<List<Met>> met) throws IOException {
+        int at = 0;
+        for (LeafReaderContext leaf : view.searcher().getIndexReader().leaves()) {
+            int end = leaf.docBase + leaf.reader().maxDoc();
+            DocIdSetIterator there = null;
+            boolean asked = false;
+            for (; at < documents.length && documents[at] < end; at++) {
+                if (isMet(met.get(at), unit)) {
+                    continue;
+                }
+                there = asked ? there : standing(way, leaf);
+                asked = true;
+                if (there != null && stands(there, documents[at] - leaf.docBase)) {
+                    met.get(at).add(new Met(unit, way));
+                }
+            }
+        }
+    }
+
+    /** The records of one part of the index that meet the way; null if none. */
+    private @Nullable DocIdSetIterator standing(Way way, LeafReaderContext leaf) throws IOException {
+        if (way.by() instanceof Way.By.OfTerm(String term)) {
+            return vocabulary.postings(term, leaf);
+        }
+        Query query = view.searcher().rewrite(way.query(1, vocabulary));
+        Scorer scorer = view.searcher()
+                .createWeight(query, ScoreMode.COMPLETE_NO_SCORES, 1)
+                .scorer(leaf);
+        return scorer == null ? null : scorer.iterator();
+    }
+
+    private static boolean stands(DocIdSetIterator there, int document) throws IOException {
+        int now = there.docID();
+        return now == document || (now < document && there.advance(document) == document);
     }
 
     /** Of several ways for one unit the first said is the plainest. */
-    private static void add(List<Met> met, Met next) {
-        if (met.isEmpty() || met.getLast().unit() != next.unit()) {
-            met.add(next);
-        }
+    private static boolean isMet(List<Met> met, Unit unit) {
+        return !met.isEmpty() && met.getLast().unit() == unit;
     }
 
     /** One line for people. */

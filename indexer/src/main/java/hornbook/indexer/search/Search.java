@@ -29,8 +29,9 @@ public final class Search {
     }
 
     private static Answer answer(View view, Question question, long start) {
-        Plan plan = new QueryReader(view).read(question.text());
-        List<Hit> hits = new Ranking(view, plan, question).hits();
+        Vocabulary vocabulary = new Vocabulary(view);
+        Plan plan = new QueryReader(view, vocabulary).read(question.text());
+        List<Hit> hits = new Ranking(view, vocabulary, plan, question).hits();
         return new Answer(hits, (System.nanoTime() - start) / 1e6, view.asOf().orElse(null));
     }
 }

@@ -37,7 +37,7 @@ final class SizeWays {
         switch (mention.size()) {
             case Size.Plain(Measured size) -> {
                 ways.add(Way.size(size, 1));
-                ways.add(new Way(new Way.By.OfSpan(size), 1, "within its range"));
+                ways.add(Way.of(new Way.By.OfSpan(size), 1, "within its range"));
             }
             case Size.OfThread(var threads) -> {
                 for (var thread : threads) {
@@ -113,7 +113,7 @@ final class SizeWays {
             ways.add(Way.size(Measured.single(Length.ofMillimetres(written)), BARE));
         }
         if (written.length() > SHORTEST_SERIAL) {
-            ways.add(new Way(new Way.By.OfRun(number), IN_RUN, "inside its run of numbers"));
+            ways.add(Way.of(new Way.By.OfRun(number), IN_RUN, "inside its run of numbers"));
         }
     }
 }

@@ -31,7 +31,7 @@ final class TermWays {
             if (vocabulary.count(concept) > 0) {
                 boolean stray = sense.foreign() && !languages.contains(sense.kind()) && vocabulary.count(term) > 0;
                 float share = MEANT * sense.share() * (stray ? ANOTHER_LANGUAGE : 1);
-                ways.add(Way.term(concept, share, reading(sense)));
+                ways.add(new Way(new Way.By.OfTerm(concept), share, () -> reading(sense)));
             }
         }
         return ways;

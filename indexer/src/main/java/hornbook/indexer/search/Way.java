@@ -3,21 +3,21 @@ package hornbook.indexer.search;
 import hornbook.indexer.index.Terms;
 import hornbook.shared.measure.Measured;
 import hornbook.shared.measure.Size;
+import java.util.function.Supplier;
 import org.apache.lucene.document.LongPoint;
 import org.apache.lucene.document.LongRange;
-import org.apache.lucene.index.Term;
 import org.apache.lucene.search.BoostQuery;
 import org.apache.lucene.search.ConstantScoreQuery;
 import org.apache.lucene.search.Query;
-import org.apache.lucene.search.TermQuery;
 
 /**
  * One way in which a piece of the query can be met.
  *
  * @param share what meeting it so is worth, 0 to 1
- * @param reading how the piece was read where that is not as written: {@code means neck}, {@code read as seized}
+ * @param said how the piece was read where that is not as written: {@code means neck}, {@code read as seized}; asked only
+ *     for what is shown
  */
-record Way(By by, float share, String reading) {
+record Way(By by, float share, Supplier<String> said) {
     private static final float SIZE_SCORE = 0.8f;
     private static final float SPAN_SCORE = 0.35f;
 
@@ -36,27 +36,40 @@ record Way(By by, float share, String reading) {
         record OfRun(long serial) implements By {}
     }
 
+    static Way of(By by, float share, String reading) {
+        return new Way(by, share, () -> reading);
+    }
+
     static Way term(String term, float share, String reading) {
-        return new Way(new By.OfTerm(term), share, reading);
+        return of(new By.OfTerm(term), share, reading);
     }
 
     static Way size(Measured size, float share) {
-        return new Way(new By.OfSize(size), share, "");
+        return of(new By.OfSize(size), share, "");
     }
 
     Way worth(float part) {
-        return new Way(by, share * part, reading);
+        return new Way(by, share * part, said);
     }
 
-    Query query(float boost) {
-        return switch (by) {
-            case By.OfTerm(String term) -> new BoostQuery(new TermQuery(new Term(Terms.TERM, term)), boost * share);
-            case By.OfSize(Measured size) -> constant(sizes(size), boost * share * SIZE_SCORE);
-            case By.OfSpan(Measured size) -> constant(spans(size), boost * share * SPAN_SCORE);
-            case By.OfRun(long serial) ->
-                constant(
-                        LongRange.newContainsQuery(Terms.RUN, new long[] {serial}, new long[] {serial}), boost * share);
-        };
+    /** As written, where empty. */
+    String reading() {
+        return said.get();
+    }
+
+    /** Not as a switch: its first use costs a command more than the search does. */
+    Query query(float boost, Vocabulary vocabulary) {
+        if (by instanceof By.OfTerm(String term)) {
+            return new BoostQuery(vocabulary.query(term), boost * share);
+        }
+        if (by instanceof By.OfSize(Measured size)) {
+            return constant(sizes(size), boost * share * SIZE_SCORE);
+        }
+        if (by instanceof By.OfSpan(Measured size)) {
+            return constant(spans(size), boost * share * SPAN_SCORE);
+        }
+        long[] serial = {((By.OfRun) by).serial()};
+        return constant(LongRange.newContainsQuery(Terms.RUN, serial, serial), boost * share);
     }
 
     private static Query constant(Query query, float score) {

@@ -140,6 +140,6 @@ public final class LexiconBuilder {
     private Lexicon lexicon() {
         TreeMap<String, List<Sense>> all = new TreeMap<>();
         terms.forEach((term, senses) -> all.put(term, new ArrayList<>(senses.values())));
-        return new Lexicon(all);
+        return Lexicon.of(all);
     }
 }

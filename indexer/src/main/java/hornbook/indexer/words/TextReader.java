@@ -4,11 +4,30 @@ import hornbook.shared.measure.SizeMention;
 import hornbook.shared.measure.SizeReader;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /** Parts the sizes of a text from its words. */
-public record TextReader(SizeReader sizes) {
+public final class TextReader {
     /** The furthest that a writing of a size reaches from its digit: {@code music wire gauge no 12}. */
     private static final int AROUND = 28;
+
+    private final Supplier<SizeReader> tables;
+    private volatile @Nullable SizeReader sizes;
+
+    /** @param tables called once, when there is a digit to read: most queries have none */
+    public TextReader(Supplier<SizeReader> tables) {
+        this.tables = tables;
+    }
+
+    private SizeReader sizes() {
+        SizeReader known = sizes;
+        if (known == null) {
+            known = tables.get();
+            sizes = known;
+        }
+        return known;
+    }
 
     /** The words outside sizes, and the sizes, both in order. */
     public record Pieces(List<Token> words, List<SizeMention> sizes) {}
@@ -34,7 +53,7 @@ public record TextReader(SizeReader sizes) {
             }
             int from = Math.max(at, blankBefore(text, digit - AROUND));
             int to = end(text, digit);
-            for (SizeMention size : sizes.mentions(text.substring(from, to))) {
+            for (SizeMention size : sizes().mentions(text.substring(from, to))) {
                 found.add(new SizeMention(size.start() + from, size.end() + from, size.text(), size.size()));
             }
             at = to;

@@ -92,7 +92,7 @@ class ShopIndexTest {
                         () -> {
                             throw new AssertionError("read");
                         },
-                        Shops.SIZES)) {
+                        () -> Shops.SIZES)) {
             assertThat(ids(index, "snap-on disc 19")).first().isEqualTo("lot-0002");
         }
     }

@@ -28,7 +28,7 @@ public final class Shops {
     }
 
     public static ShopIndex index(Books books) {
-        return ShopIndex.open(books, () -> Catalogue.open(books.folder().resolve("entries")), SIZES);
+        return ShopIndex.open(books, () -> Catalogue.open(books.folder().resolve("entries")), () -> SIZES);
     }
 
     /** A cabinet with two drawers, rollers in the one labelled discs. */

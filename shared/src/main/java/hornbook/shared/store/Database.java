@@ -5,10 +5,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import org.sqlite.JDBC;
 import org.sqlite.SQLiteConfig;
 
 /** Opens connections to a shop's file with the settings that make "saved" true, and asserts them. */
@@ -84,7 +84,8 @@ final class Database {
     private static Connection open(Path file, String options, SQLiteConfig config) {
         String url = "jdbc:sqlite:file:" + file.toAbsolutePath().toUri().getRawPath() + options;
         try {
-            Connection connection = DriverManager.getConnection(url, config.toProperties());
+            // Not by way of the driver manager: it looks through every jar for other drivers.
+            Connection connection = JDBC.createConnection(url, config.toProperties());
             set(connection, "trusted_schema = off");
             set(connection, "cell_size_check = on");
             set(connection, "cache_size = -" + CACHE_KIB);

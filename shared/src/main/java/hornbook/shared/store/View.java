@@ -14,7 +14,6 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** The books of one moment, to ask several things of; only within {@link Books#reading}. */
 public final class View {
-    private static final JsonMapper JSON = new JsonMapper();
 
     private final Query query;
     private final @Nullable LocalDate told;
@@ -76,7 +75,7 @@ public final class View {
     /** A setting's value as a day, if it is one. */
     static Optional<LocalDate> day(String json) {
         try {
-            return Optional.of(LocalDate.parse(JSON.readValue(json, String.class)));
+            return Optional.of(LocalDate.parse(JsonMapper.shared().readValue(json, String.class)));
         } catch (JacksonException | DateTimeException | NullPointerException e) {
             return Optional.empty();
         }

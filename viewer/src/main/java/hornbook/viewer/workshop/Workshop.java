@@ -177,7 +177,7 @@ public final class Workshop implements AutoCloseable {
     /** The index behind the search box. */
     public synchronized ShopIndex index() {
         if (index == null) {
-            index = ShopIndex.open(books, this::catalogueAnew, sizes().reader());
+            index = ShopIndex.open(books, this::catalogueAnew, () -> sizes().reader());
         }
         return index;
     }
