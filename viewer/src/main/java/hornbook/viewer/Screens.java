@@ -2,6 +2,11 @@ package hornbook.viewer;
 
 import hornbook.shared.gauge.GaugeQuestion;
 import hornbook.shared.gauge.SizeForms;
+import hornbook.shared.shop.Consent;
+import hornbook.viewer.bench.Bench;
+import hornbook.viewer.bench.BenchBook;
+import hornbook.viewer.bench.BenchModel;
+import hornbook.viewer.bench.BenchScreen;
 import hornbook.viewer.card.Cards;
 import hornbook.viewer.drawers.DrawersModel;
 import hornbook.viewer.drawers.DrawersScreen;
@@ -33,17 +38,27 @@ final class Screens {
     Shell shell() {
         DrawersModel drawers = new DrawersModel(work, workshop.furniture(), workshop.stock());
         FindModel find = new FindModel(work, question -> workshop.search().find(question), cards(), drawers::light);
+        BenchModel bench = bench();
         Way way = new Way();
+        Consumer<String> pull = drawer -> {
+            drawers.open(drawer);
+            way.go(ScreenName.DRAWERS);
+        };
         List<Screen> screens = List.of(
-                new FindScreen(find, drawer -> {
-                    drawers.open(drawer);
-                    way.go(ScreenName.DRAWERS);
+                new BenchScreen(
+                        bench,
+                        pull,
+                        job -> {
+                            find.show("job", job);
+                            way.go(ScreenName.FIND);
+                        },
+                        () -> {}),
+                new FindScreen(find, pull, card -> {
+                    bench.lay(card.kind(), card.id());
+                    way.go(ScreenName.BENCH);
                 }),
                 new DrawersScreen(drawers),
-                gauges(drawer -> {
-                    drawers.open(drawer);
-                    way.go(ScreenName.DRAWERS);
-                }));
+                gauges(pull));
         Shell shell = new Shell(workshop.name(), screens);
         way.shell = shell;
         return shell;
@@ -55,6 +70,18 @@ final class Screens {
                 new ThreadModel(work, () -> new Threads(workshop.sizes())),
                 new PadsModel(work, reserve -> workshop.pads().forJobs(List.of(), reserve)),
                 pull);
+    }
+
+    private BenchModel bench() {
+        return new BenchModel(
+                work,
+                new Bench(workshop::catalogue, workshop::identify, workshop::brief, workshop.jobs(), this::agreed),
+                new BenchBook(workshop.books(), workshop::confirm, workshop::catalogue, workshop.jobBook()));
+    }
+
+    /** A yes written down on the job lets looks that leave a mark be offered. */
+    private boolean agreed(String job) {
+        return !workshop.books().where(Consent.class, "job", job).isEmpty();
     }
 
     private Cards cards() {

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Makes questions ready: adds what the books hold of the horn asked about. What was said now goes before that. */
 final class Cases {
-    private static final String MEMBER = "family-member";
+    static final String MEMBER = "family-member";
     private static final String MARK = "maker-mark";
 
     private final Catalogue catalogue;

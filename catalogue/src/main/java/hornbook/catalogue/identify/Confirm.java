@@ -1,15 +1,24 @@
 package hornbook.catalogue.identify;
 
 import hornbook.catalogue.entry.Catalogue;
+import hornbook.catalogue.entry.EntryCheck;
 import hornbook.catalogue.entry.EntryReader;
 import hornbook.catalogue.entry.EntryWriter;
 import hornbook.catalogue.entry.Kind;
+import hornbook.catalogue.entry.Make;
 import hornbook.catalogue.entry.Model;
 import hornbook.catalogue.entry.Nearest;
 import hornbook.shared.shop.BadInput;
+import hornbook.shared.shop.Finding;
 import hornbook.shared.shop.Horn;
 import hornbook.shared.shop.Job;
 import hornbook.shared.store.Books;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** Writes down what a horn turned out to be; each as one deed that can be undone. */
 public final class Confirm {
@@ -22,17 +31,21 @@ public final class Confirm {
     }
 
     /**
-     * It is this.
+     * It is this: the looks go down with it. By its traits alone it is likely, by anything else sure.
      *
-     * @param model id of a model, or {@code unlisted}
-     * @param by how that is known; by its traits alone it is likely, by anything else sure
      * @return the horn as it now stands
-     * @throws BadInput where the horn or the model is not known
+     * @throws BadInput where horn, model or job is not known
      */
-    public Horn is(String horn, String model, Confirmation by) {
-        Horn known = horn(horn);
-        Horn now = model.equals(Experience.UNLISTED) ? placed(known, model, null, by) : placed(known, model(model), by);
-        books.write("horn " + horn + " is " + title(model), w -> w.put(now));
+    public Horn is(MadeOut made) {
+        Horn known = horn(made.horn());
+        Optional<Model> model =
+                made.model().equals(Experience.UNLISTED) ? Optional.empty() : Optional.of(model(made.model()));
+        Horn now = placed(known, made, model.map(Model::make).orElse(null));
+        LooksWritten looks = new LooksWritten(books, known, held(known), made.looks());
+        books.write("horn " + known.id() + " is " + model.map(Model::title).orElse(Experience.UNLISTED), w -> {
+            looks.into(w, made.job());
+            w.put(now);
+        });
         return now;
     }
 
@@ -40,32 +53,92 @@ public final class Confirm {
      * Makes an entry of a horn that no entry describes: what was seen of it, as a model of its own, to be edited. The
      * horn is then one of it.
      *
-     * @param job on which it was seen
-     * @param make id of the make
-     * @param pattern the maker's name for it
+     * @param seen the horn, and on which job it was seen; its model does not count
+     * @throws BadInput where the make is not known, or the entry would be none
      */
-    public Model entryFrom(String horn, String job, String make, String pattern) {
-        Horn known = horn(horn);
-        if (!catalogue.makes().containsKey(make)) {
-            throw new BadInput("make “" + make + "” is not known"
-                    + Nearest.of(make, catalogue.makes().keySet())
-                            .map(n -> ": perhaps " + n + " is meant")
-                            .orElse(": make an entry for it first"));
+    public Model entryFrom(MadeOut seen, NewModel wanted) {
+        Horn known = placed(horn(seen.horn()), seen, null);
+        String job = job(seen);
+        Make make = make(wanted, job);
+        List<Seen> held = held(known);
+        String json = new HornEntry(catalogue, books, known, job, together(held, seen.looks()))
+                .json(make, wanted.pattern(), wanted.years());
+        Model model = checked(json);
+        LooksWritten looks = new LooksWritten(books, known, held, seen.looks());
+        books.write("entry " + model.id() + " from horn " + known.id(), w -> {
+            if (wanted.makeIsNew()) {
+                w.entry("make/" + make.id() + ".json", new EntryWriter().write(make));
+            }
+            w.entry("model/" + model.id() + ".json", new EntryWriter().write(model));
+            looks.into(w, job);
+            w.put(placed(known, seen.as(model.id(), Confirmation.TAKEN_APART), make.id()));
+        });
+        return model;
+    }
+
+    private String job(MadeOut seen) {
+        String job = seen.job();
+        if (job == null
+                || books.find(Job.class, job)
+                        .filter(j -> j.horn().equals(seen.horn()))
+                        .isEmpty()) {
+            throw new BadInput("job “" + job + "” is no job of horn " + seen.horn() + ": “hornbook horn show "
+                    + seen.horn() + "” lists its jobs");
         }
-        if (books.find(Job.class, job).filter(j -> j.horn().equals(horn)).isEmpty()) {
-            throw new BadInput("job “" + job + "” is no job of horn " + horn + ": “hornbook horn show " + horn
-                    + "” lists its jobs");
-        }
-        String json = new HornEntry(catalogue, books, known, job).json(make, pattern);
+        return job;
+    }
+
+    private Model checked(String json) {
         Model model = (Model) new EntryReader().read(Kind.MODEL, json);
+        String file = "model/" + model.id() + ".json";
         if (catalogue.entry(model.id()).isPresent()) {
             throw new BadInput("there is an entry " + model.id() + " already: give the pattern another name");
         }
-        books.write("entry " + model.id() + " from horn " + horn, w -> {
-            w.entry("model/" + model.id() + ".json", new EntryWriter().write(model));
-            w.put(placed(known, model, Confirmation.TAKEN_APART));
-        });
+        new EntryCheck(catalogue)
+                .flaws(Kind.MODEL, file, new EntryWriter().write(model)).stream()
+                        .findFirst()
+                        .ifPresent(problem -> {
+                            throw new BadInput(problem.line());
+                        });
         return model;
+    }
+
+    private Make make(NewModel wanted, String job) {
+        return wanted.makeIsNew() ? newMake(wanted.make(), job) : knownMake(wanted.make());
+    }
+
+    private Make newMake(String name, String job) {
+        String id = "k-" + HornEntry.slug(name);
+        if (id.length() < 3 || catalogue.entry(id).isPresent()) {
+            throw new BadInput(
+                    id.length() < 3
+                            ? "make “" + name + "”: a name in letters is wanted"
+                            : "there is a make " + id + " already: choose it, or give another name");
+        }
+        return new Make(id, name.strip(), List.of(), null, null, null, "this shop, " + job, "one horn");
+    }
+
+    private Make knownMake(String id) {
+        Make make = catalogue.makes().get(id);
+        if (make == null) {
+            throw new BadInput("make “" + id + "” is not known"
+                    + Nearest.of(id, catalogue.makes().keySet())
+                            .map(n -> ": perhaps " + n + " is meant")
+                            .orElse(": make an entry for it first"));
+        }
+        return make;
+    }
+
+    private List<Seen> held(Horn horn) {
+        return new FindingLooks(catalogue, books).looks(books.where(Finding.class, "horn", horn.id()));
+    }
+
+    /** What was seen now goes before what the books hold. */
+    private static List<Seen> together(List<Seen> held, List<Seen> now) {
+        Set<String> traits = now.stream().map(Seen::trait).collect(Collectors.toSet());
+        return Stream.concat(held.stream().filter(s -> !traits.contains(s.trait())), now.stream())
+                .filter(s -> !s.trait().equals(Cases.MEMBER))
+                .toList();
     }
 
     private Horn horn(String id) {
@@ -85,30 +158,32 @@ public final class Confirm {
         return model;
     }
 
-    private String title(String model) {
-        return model.equals(Experience.UNLISTED) ? model : model(model).title();
-    }
-
-    private static Horn placed(Horn horn, Model model, Confirmation by) {
-        return placed(horn, model.id(), model.make(), by);
-    }
-
-    private static Horn placed(
-            Horn horn, String model, @org.jspecify.annotations.Nullable String make, Confirmation by) {
-        String sureness =
-                model.equals(Experience.UNLISTED) ? "not placed" : by == Confirmation.TRAITS ? "likely" : "sure";
+    private static Horn placed(Horn horn, MadeOut made, @Nullable String make) {
+        String sureness = made.model().equals(Experience.UNLISTED)
+                ? "not placed"
+                : made.by() == Confirmation.TRAITS ? "likely" : "sure";
+        String serial = made.serial();
         return new Horn(
                 horn.id(),
-                model,
+                made.model(),
                 make,
-                horn.instrument(),
-                horn.serial(),
+                instrument(made).orElse(horn.instrument()),
+                serial == null || serial.isBlank() ? horn.serial() : serial.strip(),
                 horn.soldAs(),
                 horn.yearAbout(),
                 horn.ownerCode(),
                 horn.firstSeen(),
-                by.words(),
+                made.by().words(),
                 sureness,
                 horn.note());
+    }
+
+    private static Optional<String> instrument(MadeOut made) {
+        return made.looks().stream()
+                .filter(s -> s.trait().equals(Cases.MEMBER)
+                        && s instanceof Seen.OneOf(String _, var values)
+                        && values.size() == 1)
+                .map(Seen::value)
+                .findFirst();
     }
 }

@@ -1,7 +1,9 @@
 package hornbook.catalogue.identify;
 
 import hornbook.catalogue.entry.Catalogue;
+import hornbook.catalogue.entry.Make;
 import hornbook.catalogue.entry.Normal;
+import hornbook.catalogue.entry.Years;
 import hornbook.shared.shop.Finding;
 import hornbook.shared.shop.Horn;
 import hornbook.shared.shop.MapRow;
@@ -13,7 +15,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -30,24 +33,26 @@ final class HornEntry {
     private final Books books;
     private final Horn horn;
     private final String job;
+    private final List<Seen> looks;
 
-    HornEntry(Catalogue catalogue, Books books, Horn horn, String job) {
+    /** @param looks at the horn, those of the books among them */
+    HornEntry(Catalogue catalogue, Books books, Horn horn, String job, List<Seen> looks) {
         this.catalogue = catalogue;
         this.books = books;
         this.horn = horn;
         this.job = job;
+        this.looks = looks;
     }
 
-    String json(String make, String pattern) {
+    String json(Make maker, String pattern, @Nullable Years years) {
+        String make = maker.id();
         ObjectNode entry = json.createObjectNode();
         entry.put("id", "m-" + slug(make.replaceFirst("^k-", "") + " " + pattern + " " + horn.instrument()));
         entry.put("make", make);
-        entry.put("title", title(make) + " " + pattern + ", " + horn.instrument());
+        entry.put("title", maker.title() + " " + pattern + ", " + horn.instrument());
         entry.put("pattern", pattern);
         entry.putArray("instruments").add(horn.instrument());
-        if (horn.yearAbout() != null) {
-            entry.putObject("years").put("from", horn.yearAbout()).put("to", horn.yearAbout());
-        }
+        years(entry, years == null ? new Years(horn.yearAbout(), horn.yearAbout()) : years);
         traits(entry);
         sizes(entry);
         known(entry);
@@ -59,11 +64,15 @@ final class HornEntry {
         return entry.toString();
     }
 
-    private String title(String make) {
-        return Objects.requireNonNull(catalogue.makes().get(make)).title();
+    private static void years(ObjectNode entry, Years years) {
+        if (years.from() != null || years.to() != null) {
+            ObjectNode span = entry.putObject("years");
+            Optional.ofNullable(years.from()).ifPresent(from -> span.put("from", from));
+            Optional.ofNullable(years.to()).ifPresent(to -> span.put("to", to));
+        }
     }
 
-    private static String slug(String text) {
+    static String slug(String text) {
         return text.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("(^-|-$)", "");
     }
 
@@ -71,7 +80,7 @@ final class HornEntry {
         ObjectNode one = entry.putObject("traits");
         ObjectNode many = entry.putObject("traits_many");
         Map<String, Evidence> evidence = new EvidenceBuilder(catalogue, Experience.NONE).build();
-        for (Seen seen : new FindingLooks(catalogue, books).looks(findings())) {
+        for (Seen seen : looks) {
             switch (seen) {
                 case Seen.OneOf look
                 when look.values().size() == 1 && evidence.get(look.trait()) instanceof ChoiceEvidence choice ->

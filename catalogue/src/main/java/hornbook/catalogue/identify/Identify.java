@@ -88,6 +88,11 @@ public final class Identify {
         return new TraitChances(asked.standing()).of(trait);
     }
 
+    /** The looks that count for a question: what was said, and what the books hold of its horn besides. */
+    public List<Seen> looks(Question question) {
+        return cases.of(question, gather().experience()).seen();
+    }
+
     private static List<String> settling(QuirkDoubt doubt, Asked asked) {
         return asked.knowledge().open(doubt.quirk(), asked.standing()).stream()
                 .sorted(Comparator.comparingDouble(t -> -doubt.falls().getOrDefault(t, 0.0)))

@@ -4,6 +4,7 @@ import hornbook.viewer.widget.LotRow;
 import hornbook.viewer.widget.Plate;
 import hornbook.viewer.widget.Tile;
 import hornbook.viewer.widget.Words;
+import java.util.Set;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -16,8 +17,12 @@ import javafx.scene.layout.VBox;
 
 /** Draws a card. What it names can be opened from it. */
 public final class CardPane extends VBox {
+    private static final Set<String> ON_BENCH = Set.of("horn", "job", "model");
+
     private final Consumer<Block.Link> open;
     private final Consumer<String> pull;
+    private final Consumer<Card> bench;
+    private final Button toBench = new Button("To the bench");
     private final Label title = Words.text("", "card-title");
     private final Label kind = Words.text("", "where");
     private final VBox inside = new VBox();
@@ -27,10 +32,13 @@ public final class CardPane extends VBox {
      * @param open opens another record
      * @param pull shows a drawer in its cabinet
      * @param close puts the card away
+     * @param bench puts a horn, a job's horn or a model on the bench
      */
-    public CardPane(Consumer<Block.Link> open, Consumer<String> pull, Runnable close) {
+    public CardPane(Consumer<Block.Link> open, Consumer<String> pull, Runnable close, Consumer<Card> bench) {
         this.open = open;
         this.pull = pull;
+        this.bench = bench;
+        toBench.setId("to-bench");
         getStyleClass().add("card-pane");
         Button away = new Button("Put away");
         away.setAccessibleHelp("Esc");
@@ -43,10 +51,13 @@ public final class CardPane extends VBox {
         inside.getStyleClass().add("inside");
         scroll.setFitToWidth(true);
         VBox.setVgrow(scroll, Priority.ALWAYS);
-        getChildren().addAll(head, scroll);
+        getChildren().addAll(head, toBench, scroll);
     }
 
     public void show(Card card) {
+        toBench.setVisible(ON_BENCH.contains(card.kind()));
+        toBench.setManaged(toBench.isVisible());
+        toBench.setOnAction(pressed -> bench.accept(card));
         title.setText(card.title());
         kind.setText(card.kind() + "  \u00b7  " + card.id());
         inside.getChildren().setAll(card.blocks().stream().map(this::draw).toList());

@@ -8,14 +8,16 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
 /** Horns: one subcommand a thing that is done to them. */
-@Command(name = "horn", header = "Shows a horn.", footer = "hornbook horn show h-194")
+@Command(name = "horn", header = "Shows horns, and writes down what they are.", footer = "hornbook horn show h-194")
 final class HornCommand {
     private HornCommand() {}
 
     static CommandLine line(Frame frame) {
         return new CommandLine(new HornCommand())
                 .addSubcommand(new Show(frame))
-                .addSubcommand(new HornMapCommand(frame));
+                .addSubcommand(new HornMapCommand(frame))
+                .addSubcommand(new HornDeeds.Confirm(frame))
+                .addSubcommand(new HornDeeds.NewEntry(frame));
     }
 
     /** Shows a horn and its jobs. */

@@ -105,6 +105,12 @@ public final class FindModel {
         });
     }
 
+    /** Opens a record that another screen names. */
+    public void show(String kind, String id) {
+        before.clear();
+        load(kind, id);
+    }
+
     /** Opens another record out of the open card; back leads to that card again. */
     void follow(String kind, String id) {
         Card open = view.card();

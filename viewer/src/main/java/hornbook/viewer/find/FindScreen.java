@@ -26,14 +26,17 @@ public final class FindScreen implements Searching {
 
     private @Nullable Card drawn;
 
-    /** @param pull shows a drawer in its cabinet */
-    public FindScreen(FindModel model, Consumer<String> pull) {
+    /**
+     * @param pull shows a drawer in its cabinet
+     * @param bench puts a horn, a job's horn or a model on the bench
+     */
+    public FindScreen(FindModel model, Consumer<String> pull, Consumer<Card> bench) {
         this.model = model;
         hits = new HitList(place -> {
             model.choose(place);
             model.open();
         });
-        pane = new CardPane(link -> model.follow(link.kind(), link.id()), pull, model::close);
+        pane = new CardPane(link -> model.follow(link.kind(), link.id()), pull, model::close, bench);
         root.getStyleClass().add("find");
         root.getStylesheets()
                 .add(Objects.requireNonNull(FindScreen.class.getResource("find.css"))

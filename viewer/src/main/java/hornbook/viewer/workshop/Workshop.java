@@ -9,6 +9,7 @@ import hornbook.catalogue.exchange.KnownNames;
 import hornbook.catalogue.hornmap.HornMaps;
 import hornbook.catalogue.hornmap.Lessons;
 import hornbook.catalogue.hornmap.Usuals;
+import hornbook.catalogue.identify.Confirm;
 import hornbook.catalogue.identify.Identify;
 import hornbook.catalogue.may.May;
 import hornbook.indexer.brief.Brief;
@@ -47,6 +48,7 @@ import tools.jackson.databind.json.JsonMapper;
 public final class Workshop implements AutoCloseable {
     private final Books books;
     private @Nullable Catalogue catalogue;
+    private @Nullable Identify identify;
     private @Nullable ShopIndex index;
     private @Nullable Restock restock;
     private @Nullable StandardSizes sizes;
@@ -62,6 +64,7 @@ public final class Workshop implements AutoCloseable {
 
     private synchronized void forgetCatalogue() {
         catalogue = null;
+        identify = null;
     }
 
     /** Opens a shop; today is taken from its clock unless given. */
@@ -183,8 +186,8 @@ public final class Workshop implements AutoCloseable {
     }
 
     private synchronized Catalogue catalogueAnew() {
-        catalogue = Catalogue.open(entries());
-        return catalogue;
+        forgetCatalogue();
+        return catalogue();
     }
 
     public Import importing() {
@@ -199,8 +202,16 @@ public final class Workshop implements AutoCloseable {
         return new Export(books, new KnowledgeSheets(catalogue()));
     }
 
-    public Identify identify() {
-        return new Identify(catalogue(), books);
+    /** Kept as long as the entries stay as they are: what the shop's horns taught takes a while to gather. */
+    public synchronized Identify identify() {
+        if (identify == null) {
+            identify = new Identify(catalogue(), books);
+        }
+        return identify;
+    }
+
+    public Confirm confirm() {
+        return new Confirm(catalogue(), books);
     }
 
     /** The maps of horns, cup by cup. */

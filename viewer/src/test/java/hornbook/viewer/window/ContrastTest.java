@@ -44,6 +44,9 @@ class ContrastTest {
         "edge, card, 3, 7",
         "edge, paper, 3, 7",
         "brass, slate, 3, 7",
+        "part, card, 3, 7",
+        "ink, metal, 4.5, 7",
+        "part, metal, 3, 4.5",
     })
     void inkStandsOutFromWhatItIsOn(String ink, String ground, double usual, double high) {
         assertThat(contrast("light", ink, ground)).as("light").isGreaterThanOrEqualTo(usual);

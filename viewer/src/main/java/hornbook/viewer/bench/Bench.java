@@ -1,0 +1,129 @@
+package hornbook.viewer.bench;
+
+import hornbook.catalogue.entry.Catalogue;
+import hornbook.catalogue.entry.Entry;
+import hornbook.catalogue.entry.Model;
+import hornbook.catalogue.identify.Answer;
+import hornbook.catalogue.identify.Comparison;
+import hornbook.catalogue.identify.Identify;
+import hornbook.catalogue.identify.Question;
+import hornbook.catalogue.identify.Seen;
+import hornbook.indexer.brief.Brief;
+import hornbook.indexer.brief.BriefAnswer;
+import hornbook.indexer.brief.BriefQuestion;
+import hornbook.shared.job.HornCard;
+import hornbook.shared.job.JobCard;
+import hornbook.shared.job.Jobs;
+import hornbook.shared.shop.BadInput;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** What the bench asks of the shop. Each call may take a while; all but the constructor run beside the window. */
+public final class Bench {
+    private static final String MEMBER = "family-member";
+    private static final Set<String> HERE = Set.of("open", "waiting");
+
+    private final Supplier<Catalogue> catalogue;
+    private final Supplier<Identify> identify;
+    private final Supplier<Brief> brief;
+    private final Jobs jobs;
+    private final Predicate<String> agreed;
+
+    /**
+     * @param catalogue asked each time, as are the others, for entries may change
+     * @param agreed whether a job's owner said yes to looks that leave a mark
+     */
+    public Bench(
+            Supplier<Catalogue> catalogue,
+            Supplier<Identify> identify,
+            Supplier<Brief> brief,
+            Jobs jobs,
+            Predicate<String> agreed) {
+        this.catalogue = catalogue;
+        this.identify = identify;
+        this.brief = brief;
+        this.jobs = jobs;
+        this.agreed = agreed;
+    }
+
+    Weighed weigh(OnBench horn) {
+        Question question = horn.question();
+        Identify now = identify.get();
+        Answer answer = now.answer(question);
+        List<String> two = firstTwo(horn, answer);
+        Comparison differ = two.size() < 2 ? null : now.compare(question, two);
+        return new Weighed(answer, differ, catalogue.get());
+    }
+
+    /** The best two, or the one that is watched and the best other. */
+    private static List<String> firstTwo(OnBench horn, Answer answer) {
+        return Stream.concat(
+                        Stream.ofNullable(horn.watched()),
+                        answer.candidates().stream().map(c -> c.id()))
+                .distinct()
+                .limit(2)
+                .toList();
+    }
+
+    BriefAnswer brief(OnBench horn) {
+        return brief.get().answer(BriefQuestion.of(horn.question()));
+    }
+
+    /** A horn of the books, with all that was ever seen of it. */
+    OnBench horn(String id) {
+        HornCard card = jobs.horn(id).orElseThrow(() -> new BadInput("There is no horn " + id + "."));
+        String job = card.jobs().stream()
+                .filter(j -> HERE.contains(j.status()))
+                .map(HornCard.PastJob::id)
+                .findFirst()
+                .orElse(null);
+        return onBench(card, job);
+    }
+
+    /** The horn of a job. */
+    OnBench job(String id) {
+        JobCard job = jobs.job(id).orElseThrow(() -> new BadInput("There is no job " + id + "."));
+        HornCard card = jobs.horn(job.horn()).orElseThrow();
+        return onBench(card, HERE.contains(job.status()) ? id : null);
+    }
+
+    private OnBench onBench(HornCard card, @Nullable String job) {
+        List<Seen> looks = identify.get().looks(Question.of(List.of()).about(card.id()));
+        return new OnBench(
+                card.id(),
+                job,
+                title(card),
+                looks,
+                looks.stream().map(Seen::trait).collect(Collectors.toSet()),
+                card.serial().matches(".*[0-9].*") ? card.serial() : "",
+                card.soldAs() == null ? "" : title(card.soldAs()),
+                Set.of(),
+                null,
+                job != null && agreed.test(job),
+                false);
+    }
+
+    private String title(HornCard card) {
+        return card.model().equals("unlisted") ? card.instrument() + ", not placed yet" : title(card.model());
+    }
+
+    private String title(String id) {
+        return catalogue.get().entry(id).map(Entry::title).orElse(id);
+    }
+
+    /** A horn that may be of that model: of its instrument, nothing else seen. */
+    OnBench model(String id) {
+        Model model = catalogue.get().models().get(id);
+        if (model == null) {
+            throw new BadInput("There is no model " + id + ".");
+        }
+        List<Seen> looks =
+                model.instruments().size() == 1 ? List.of(new Seen.OneOf(MEMBER, model.instruments())) : List.of();
+        return new OnBench(null, null, "", looks, Set.of(), "", "", Set.of(), id, false, false);
+    }
+}

@@ -1,0 +1,178 @@
+package hornbook.viewer.bench;
+
+import hornbook.catalogue.picture.Pictures;
+import hornbook.viewer.widget.Words;
+import hornbook.viewer.window.Screen;
+import hornbook.viewer.window.ScreenName;
+import java.util.Objects;
+import java.util.function.Consumer;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** The horn in hand: what to look at next at the left, what it may be in the middle, the brief at the right. */
+public final class BenchScreen implements Screen {
+    private final BenchModel model;
+    private final BorderPane root = new BorderPane();
+    private final HornStrip strip;
+    private final LookPane looking;
+    private final LookList choosing;
+    private final CandidatesPane candidates;
+    private final AnswersPane answers;
+    private final BriefPane brief;
+    private final HBox columns = new HBox();
+    private final Label said = Words.text("", "bench-said");
+    private final Button undo = new Button("Undo");
+    private final HBox message = new HBox(said, undo);
+
+    private BenchView.Side drawn = new BenchView.Side.Look();
+
+    /**
+     * @param pull shows a drawer in its cabinet
+     * @param openJob opens the card of a job
+     */
+    public BenchScreen(BenchModel model, Consumer<String> pull, Consumer<String> openJob, Runnable printing) {
+        this.model = model;
+        Pictures pictures = new Pictures();
+        strip = new HornStrip(model);
+        looking = new LookPane(model, pictures);
+        choosing = new LookList(model);
+        candidates = new CandidatesPane(model);
+        answers = new AnswersPane(model);
+        brief = new BriefPane(new BriefNodes(model, pull, openJob), printing);
+        root.getStyleClass().add("bench");
+        root.getStylesheets()
+                .add(Objects.requireNonNull(BenchScreen.class.getResource("bench.css"))
+                        .toExternalForm());
+        layOut();
+        root.addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
+        model.onChange(this::draw);
+    }
+
+    private void layOut() {
+        VBox middle = new VBox(candidates, answers);
+        middle.getStyleClass().add("middle-column");
+        VBox.setVgrow(candidates, Priority.ALWAYS);
+        HBox.setHgrow(looking, Priority.ALWAYS);
+        HBox.setHgrow(choosing, Priority.ALWAYS);
+        columns.getStyleClass().add("columns");
+        columns.getChildren().setAll(looking, middle, brief);
+        message.getStyleClass().add("message");
+        undo.setMinWidth(Region.USE_PREF_SIZE);
+        undo.setOnAction(pressed -> model.undo());
+        HBox.setHgrow(said, Priority.ALWAYS);
+        said.setMaxWidth(Double.MAX_VALUE);
+        root.setTop(new VBox(strip, message));
+        root.setCenter(columns);
+    }
+
+    @Override
+    public ScreenName name() {
+        return ScreenName.BENCH;
+    }
+
+    @Override
+    public Node node() {
+        return root;
+    }
+
+    @Override
+    public void shown() {
+        model.refresh();
+        looking.focusFirst();
+    }
+
+    @Override
+    public void changed(java.util.Set<String> kinds) {
+        model.refresh();
+    }
+
+    @Override
+    public boolean back() {
+        return model.back();
+    }
+
+    private void draw(BenchView view) {
+        strip.show(view);
+        said.setText(view.said());
+        message.setVisible(!view.said().isEmpty());
+        message.setManaged(message.isVisible());
+        undo.setVisible(view.undo() != null);
+        Weighed weighed = view.weighed();
+        if (weighed != null) {
+            Phrases phrases = new Phrases(weighed.catalogue());
+            looking.show(view, phrases);
+            candidates.show(view, phrases);
+            answers.show(view, phrases);
+            brief.show(view, phrases);
+            side(view, phrases);
+        }
+    }
+
+    private void side(BenchView view, Phrases phrases) {
+        boolean other = !view.side().equals(drawn);
+        drawn = view.side();
+        switch (view.side()) {
+            case BenchView.Side.Look _ -> left(looking);
+            case BenchView.Side.Choose _ -> {
+                choosing.show(view, phrases);
+                left(choosing);
+            }
+            case BenchView.Side.Confirm it when other -> left(new ConfirmPane(model, it, view.horn()));
+            case BenchView.Side.Entry _
+            when other ->
+                left(new EntryPane(
+                        model, view, Objects.requireNonNull(view.weighed()).catalogue()));
+            default -> {}
+        }
+    }
+
+    private void left(Node node) {
+        if (columns.getChildren().getFirst() != node) {
+            HBox.setHgrow(node, Priority.ALWAYS);
+            columns.getChildren().set(0, node);
+        }
+    }
+
+    /** Digits press cards, 0 is can't tell; Enter takes what is marked; letters stand on the tiles. */
+    private void pressed(KeyEvent key) {
+        boolean writing = key.getTarget() instanceof TextInputControl;
+        if (writing || key.isAltDown() || key.isShortcutDown() || !(drawn instanceof BenchView.Side.Look)) {
+            return;
+        }
+        if (key.getCode().isDigitKey()) {
+            digit(digitOf(key));
+        } else {
+            switch (key.getCode()) {
+                case S -> model.skip();
+                case N -> model.anew();
+                case BACK_SPACE -> model.takeBackLast();
+                case ENTER -> model.done();
+                default -> {
+                    return;
+                }
+            }
+        }
+        key.consume();
+    }
+
+    private static int digitOf(KeyEvent key) {
+        String name = key.getCode().getName();
+        return name.charAt(name.length() - 1) - '0';
+    }
+
+    private void digit(int digit) {
+        if (digit == 0) {
+            model.cannotTell();
+        } else {
+            looking.press(digit);
+        }
+    }
+}

@@ -1,0 +1,81 @@
+package hornbook.viewer.bench;
+
+import hornbook.viewer.widget.Words;
+import java.util.function.Consumer;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** Which horn is on the bench, its number and the name on it, and the way to the next horn. */
+final class HornStrip extends HBox {
+    private final Label title = Words.text("", "horn-title");
+    private final Label where = Words.text("", "quiet");
+    private final TextField serial;
+    private final TextField mark;
+    private final Button learned = new Button();
+
+    HornStrip(BenchModel model) {
+        getStyleClass().add("horn-strip");
+        serial = field("serial", "Serial number, ? for a worn digit", "3660?8", model::serial);
+        mark = field("mark", "Name on it, as read", "on the bell", model::mark);
+        Button anew = new Button("Start anew");
+        anew.setId("anew");
+        anew.setAccessibleHelp("Key N");
+        anew.setMinWidth(Region.USE_PREF_SIZE);
+        anew.setOnAction(pressed -> model.anew());
+        learned.setId("learned");
+        learned.setMinWidth(Region.USE_PREF_SIZE);
+        learned.setOnAction(pressed -> model.plain(!model.view().horn().plain()));
+        VBox named = new VBox(title, where);
+        HBox.setHgrow(named, Priority.ALWAYS);
+        getChildren().addAll(named, labelled("Serial", serial), labelled("Name on it", mark), learned, anew);
+    }
+
+    private static TextField field(String id, String says, String prompt, Consumer<String> take) {
+        TextField field = new TextField();
+        field.setId(id);
+        field.setPromptText(prompt);
+        field.setAccessibleText(says);
+        field.setOnAction(enter -> take.accept(field.getText()));
+        field.focusedProperty().subscribe((before, now) -> {
+            if (before && !now) {
+                take.accept(field.getText());
+            }
+        });
+        return field;
+    }
+
+    private static HBox labelled(String words, TextField field) {
+        Label label = new Label(words);
+        label.setLabelFor(field);
+        label.setMinWidth(Region.USE_PREF_SIZE);
+        HBox row = new HBox(label, field);
+        row.getStyleClass().add("field-row");
+        return row;
+    }
+
+    void show(BenchView view) {
+        OnBench horn = view.horn();
+        title.setText(horn.title().isEmpty() ? "A horn not seen before" : horn.title());
+        String place = (horn.horn() == null ? "" : horn.horn()) + (horn.job() == null ? "" : "  \u00b7  " + horn.job());
+        where.setText(place);
+        where.setManaged(!place.isEmpty());
+        set(serial, horn.serial());
+        set(mark, horn.mark());
+        learned.setText(horn.plain() ? "By the book" : "With our horns");
+        learned.setAccessibleText(
+                horn.plain()
+                        ? "Reckoned from the entries alone; press to count what this shop learned"
+                        : "What this shop learned counts; press to reckon from the entries alone");
+    }
+
+    private static void set(TextField field, String text) {
+        if (!field.isFocused() && !field.getText().equals(text)) {
+            field.setText(text);
+        }
+    }
+}
