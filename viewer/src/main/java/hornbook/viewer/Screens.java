@@ -22,8 +22,12 @@ import hornbook.viewer.window.ScreenName;
 import hornbook.viewer.window.Shell;
 import hornbook.viewer.work.Work;
 import hornbook.viewer.workshop.Workshop;
+import java.io.File;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.stage.FileChooser;
 
 /** Makes the screens of an opened shop and hands each the one service it asks. */
 final class Screens {
@@ -52,7 +56,7 @@ final class Screens {
                             find.show("job", job);
                             way.go(ScreenName.FIND);
                         },
-                        () -> {}),
+                        Screens::briefFile),
                 new FindScreen(find, pull, card -> {
                     bench.lay(card.kind(), card.id());
                     way.go(ScreenName.BENCH);
@@ -86,6 +90,14 @@ final class Screens {
 
     private Cards cards() {
         return new Cards(workshop.stock(), workshop.furniture(), workshop.jobs(), workshop::catalogue);
+    }
+
+    private static Optional<Path> briefFile() {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle("Print the brief into a file");
+        chooser.setInitialFileName("brief.pdf");
+        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter("PDF", "*.pdf"));
+        return Optional.ofNullable(chooser.showSaveDialog(null)).map(File::toPath);
     }
 
     /** The way from one screen to another; the shell stands at its end, and is made last. */

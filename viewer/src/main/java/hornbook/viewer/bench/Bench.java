@@ -15,6 +15,9 @@ import hornbook.shared.job.HornCard;
 import hornbook.shared.job.JobCard;
 import hornbook.shared.job.Jobs;
 import hornbook.shared.shop.BadInput;
+import hornbook.viewer.paper.BriefPaper;
+import hornbook.viewer.paper.PaperSize;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -72,6 +75,19 @@ public final class Bench {
 
     BriefAnswer brief(OnBench horn) {
         return brief.get().answer(BriefQuestion.of(horn.question()));
+    }
+
+    /**
+     * Prints a brief.
+     *
+     * @return what came of it, in a sentence
+     */
+    String print(OnBench horn, BriefAnswer answer, Path file) {
+        String about = horn.horn() == null
+                ? horn.serial()
+                : horn.serial().isBlank() ? horn.horn() : horn.horn() + ", " + horn.serial();
+        BriefPaper.Printed printed = new BriefPaper(catalogue.get(), PaperSize.usual()).print(answer, about, file);
+        return "The brief is in " + printed.file() + ", " + printed.pages() + (printed.pages() == 1 ? " page." : " pages.");
     }
 
     /** A horn of the books, with all that was ever seen of it. */

@@ -13,6 +13,7 @@ import hornbook.viewer.bench.BenchBook.Reason;
 import hornbook.viewer.work.Ends;
 import hornbook.viewer.work.Latest;
 import hornbook.viewer.work.Work;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -267,6 +268,16 @@ public final class BenchModel {
             show(view.with(here));
             write(() -> deed.apply(here));
         }));
+    }
+
+    /** Prints the brief that is shown. */
+    void print(Path file) {
+        BriefAnswer brief = view.brief();
+        if (brief != null) {
+            OnBench horn = view.horn();
+            work.read(
+                    progress -> bench.print(horn, brief, file), ends(printed -> show(view.saying(printed, null))));
+        }
     }
 
     /** The owner said yes to looks that leave a mark. */

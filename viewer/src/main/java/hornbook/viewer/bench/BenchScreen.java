@@ -4,8 +4,11 @@ import hornbook.catalogue.picture.Pictures;
 import hornbook.viewer.widget.Words;
 import hornbook.viewer.window.Screen;
 import hornbook.viewer.window.ScreenName;
+import java.nio.file.Path;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -37,8 +40,9 @@ public final class BenchScreen implements Screen {
     /**
      * @param pull shows a drawer in its cabinet
      * @param openJob opens the card of a job
+     * @param where asks into which file the brief is to be printed
      */
-    public BenchScreen(BenchModel model, Consumer<String> pull, Consumer<String> openJob, Runnable printing) {
+    public BenchScreen(BenchModel model, Consumer<String> pull, Consumer<String> openJob, Supplier<Optional<Path>> where) {
         this.model = model;
         Pictures pictures = new Pictures();
         strip = new HornStrip(model);
@@ -46,7 +50,7 @@ public final class BenchScreen implements Screen {
         choosing = new LookList(model);
         candidates = new CandidatesPane(model);
         answers = new AnswersPane(model);
-        brief = new BriefPane(new BriefNodes(model, pull, openJob), printing);
+        brief = new BriefPane(new BriefNodes(model, pull, openJob), () -> where.get().ifPresent(model::print));
         root.getStyleClass().add("bench");
         root.getStylesheets()
                 .add(Objects.requireNonNull(BenchScreen.class.getResource("bench.css"))
