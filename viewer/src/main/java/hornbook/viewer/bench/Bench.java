@@ -14,10 +14,12 @@ import hornbook.indexer.brief.BriefQuestion;
 import hornbook.shared.job.HornCard;
 import hornbook.shared.job.JobCard;
 import hornbook.shared.job.Jobs;
+import hornbook.shared.job.OnBench;
 import hornbook.shared.shop.BadInput;
 import hornbook.viewer.paper.BriefPaper;
 import hornbook.viewer.paper.PaperSize;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -54,7 +56,7 @@ public final class Bench {
         this.agreed = agreed;
     }
 
-    Weighed weigh(OnBench horn) {
+    Weighed weigh(InHand horn) {
         Question question = horn.question();
         Identify now = identify.get();
         Answer answer = now.answer(question);
@@ -64,7 +66,7 @@ public final class Bench {
     }
 
     /** The best two, or the one that is watched and the best other. */
-    private static List<String> firstTwo(OnBench horn, Answer answer) {
+    private static List<String> firstTwo(InHand horn, Answer answer) {
         return Stream.concat(
                         Stream.ofNullable(horn.watched()),
                         answer.candidates().stream().map(c -> c.id()))
@@ -73,7 +75,7 @@ public final class Bench {
                 .toList();
     }
 
-    BriefAnswer brief(OnBench horn) {
+    BriefAnswer brief(InHand horn) {
         return brief.get().answer(BriefQuestion.of(horn.question()));
     }
 
@@ -82,16 +84,17 @@ public final class Bench {
      *
      * @return what came of it, in a sentence
      */
-    String print(OnBench horn, BriefAnswer answer, Path file) {
+    String print(InHand horn, BriefAnswer answer, Path file) {
         String about = horn.horn() == null
                 ? horn.serial()
                 : horn.serial().isBlank() ? horn.horn() : horn.horn() + ", " + horn.serial();
         BriefPaper.Printed printed = new BriefPaper(catalogue.get(), PaperSize.usual()).print(answer, about, file);
-        return "The brief is in " + printed.file() + ", " + printed.pages() + (printed.pages() == 1 ? " page." : " pages.");
+        return "The brief is in " + printed.file() + ", " + printed.pages()
+                + (printed.pages() == 1 ? " page." : " pages.");
     }
 
     /** A horn of the books, with all that was ever seen of it. */
-    OnBench horn(String id) {
+    InHand horn(String id) {
         HornCard card = jobs.horn(id).orElseThrow(() -> new BadInput("There is no horn " + id + "."));
         String job = card.jobs().stream()
                 .filter(j -> HERE.contains(j.status()))
@@ -102,26 +105,25 @@ public final class Bench {
     }
 
     /** The horn of a job. */
-    OnBench job(String id) {
+    InHand job(String id) {
         JobCard job = jobs.job(id).orElseThrow(() -> new BadInput("There is no job " + id + "."));
         HornCard card = jobs.horn(job.horn()).orElseThrow();
         return onBench(card, HERE.contains(job.status()) ? id : null);
     }
 
-    private OnBench onBench(HornCard card, @Nullable String job) {
+    private InHand onBench(HornCard card, @Nullable String job) {
         List<Seen> looks = identify.get().looks(Question.of(List.of()).about(card.id()));
-        return new OnBench(
-                card.id(),
-                job,
-                title(card),
-                looks,
-                looks.stream().map(Seen::trait).collect(Collectors.toSet()),
-                card.serial().matches(".*[0-9].*") ? card.serial() : "",
-                card.soldAs() == null ? "" : title(card.soldAs()),
-                Set.of(),
-                null,
-                job != null && agreed.test(job),
-                false);
+        String serial = card.serial().matches(".*[0-9].*") ? card.serial() : "";
+        String mark = card.soldAs() == null ? "" : title(card.soldAs());
+        Set<String> held = looks.stream().map(Seen::trait).collect(Collectors.toCollection(HashSet::new));
+        if (!serial.isEmpty()) {
+            held.add(InHand.SERIAL);
+        }
+        if (!mark.isEmpty()) {
+            held.add(InHand.MARK);
+        }
+        boolean consent = job != null && agreed.test(job);
+        return new InHand(card.id(), job, title(card), looks, held, serial, mark, Set.of(), null, consent, false);
     }
 
     private String title(HornCard card) {
@@ -132,14 +134,19 @@ public final class Bench {
         return catalogue.get().entry(id).map(Entry::title).orElse(id);
     }
 
+    /** Horns that are here now. */
+    List<OnBench> here() {
+        return jobs.onBench();
+    }
+
     /** A horn that may be of that model: of its instrument, nothing else seen. */
-    OnBench model(String id) {
+    InHand model(String id) {
         Model model = catalogue.get().models().get(id);
         if (model == null) {
             throw new BadInput("There is no model " + id + ".");
         }
         List<Seen> looks =
                 model.instruments().size() == 1 ? List.of(new Seen.OneOf(MEMBER, model.instruments())) : List.of();
-        return new OnBench(null, null, "", looks, Set.of(), "", "", Set.of(), id, false, false);
+        return new InHand(null, null, "", looks, Set.of(), "", "", Set.of(), id, false, false);
     }
 }

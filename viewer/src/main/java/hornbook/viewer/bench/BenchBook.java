@@ -42,13 +42,13 @@ public final class BenchBook {
      * @param said in a sentence
      * @param deed that can be taken back
      */
-    record Done(OnBench horn, String said, long deed) {}
+    record Done(InHand horn, String said, long deed) {}
 
     /** Why a horn that is not in the books is here. */
     record Reason(String kind, String complaint) {}
 
     /** Takes a horn in that is not in the books; one that is stays as it is. */
-    OnBench takeIn(OnBench horn, Reason reason) {
+    InHand takeIn(InHand horn, Reason reason) {
         if (horn.horn() != null) {
             return horn;
         }
@@ -60,6 +60,7 @@ public final class BenchBook {
                 reason.kind(),
                 reason.complaint(),
                 null,
+                null,
                 null));
         return horn.takenIn(
                 books.touched(deed, Horn.class).getFirst(),
@@ -67,7 +68,7 @@ public final class BenchBook {
     }
 
     /** The horn, which is in the books, is this. */
-    Done confirm(OnBench horn, String model, Confirmation by) {
+    Done confirm(InHand horn, String model, Confirmation by) {
         Horn now = confirm.get().is(made(horn, model, by));
         String title = model.equals(UNLISTED)
                 ? "none of those listed"
@@ -76,8 +77,8 @@ public final class BenchBook {
     }
 
     /** The horn, which is in the books, is the first of a model that no entry describes yet. */
-    Done entry(OnBench horn, NewModel wanted) {
-        OnBench here = horn.job() != null
+    Done entry(InHand horn, NewModel wanted) {
+        InHand here = horn.job() != null
                 ? horn
                 : horn.takenIn(Objects.requireNonNull(horn.horn()), newest(Objects.requireNonNull(horn.horn())));
         Model made = confirm.get().entryFrom(made(here, UNLISTED, Confirmation.TAKEN_APART), wanted);
@@ -85,7 +86,7 @@ public final class BenchBook {
     }
 
     /** The owner agreed to looks that leave a mark. */
-    Done agreed(OnBench horn) {
+    Done agreed(InHand horn) {
         Deed deed = jobs.consent(Objects.requireNonNull(horn.job()), "looks that leave a mark", "owner");
         return new Done(horn.agreed(), "The owner's yes is written down on " + horn.job() + ".", deed.number());
     }
@@ -102,7 +103,7 @@ public final class BenchBook {
                 .orElse(null);
     }
 
-    private static String instrument(OnBench horn) {
+    private static String instrument(InHand horn) {
         return horn.looks(MEMBER).stream()
                 .filter(s -> s instanceof Seen.OneOf one && one.values().size() == 1)
                 .map(Seen::value)
@@ -118,12 +119,12 @@ public final class BenchBook {
                 .orElse(null);
     }
 
-    private static MadeOut made(OnBench horn, String model, Confirmation by) {
+    private static MadeOut made(InHand horn, String model, Confirmation by) {
         return new MadeOut(Objects.requireNonNull(horn.horn()), model, by, horn.job(), horn.looks(), horn.serial());
     }
 
     /** The books are written in one deed after the other, so that the last one is this one. */
-    private Done done(OnBench horn, String said) {
+    private Done done(InHand horn, String said) {
         return new Done(horn, said, books.deeds(1).getFirst().number());
     }
 }

@@ -69,14 +69,14 @@ public final class BenchModel {
     /** Clears the bench for another horn. */
     void anew() {
         laying.cancel();
-        laid(OnBench.NOTHING);
+        laid(InHand.NOTHING);
     }
 
-    private void lay(Supplier<OnBench> horn) {
+    private void lay(Supplier<InHand> horn) {
         laying.ask(progress -> horn.get(), ends(this::laid));
     }
 
-    private void laid(OnBench horn) {
+    private void laid(InHand horn) {
         show(new BenchView(
                 horn,
                 view.weighed(),
@@ -94,18 +94,18 @@ public final class BenchModel {
         ask();
     }
 
-    private void see(OnBench horn) {
+    private void see(InHand horn) {
         show(view.with(horn));
         ask();
     }
 
     private void ask() {
-        OnBench horn = view.horn();
+        InHand horn = view.horn();
         briefing.cancel();
         weighing.ask(progress -> bench.weigh(horn), ends(weighed -> weighed(horn, weighed)));
     }
 
-    private void weighed(OnBench horn, Weighed weighed) {
+    private void weighed(InHand horn, Weighed weighed) {
         show(view.with(weighed, next(weighed)));
         briefing.ask(progress -> bench.brief(horn), ends(this::briefed));
     }
@@ -117,7 +117,7 @@ public final class BenchModel {
     /** Stays with a look that was chosen and not answered; else the instrument first, then the best. */
     private Asking next(Weighed weighed) {
         Trait now = view.asking().trait();
-        OnBench horn = view.horn();
+        InHand horn = view.horn();
         if (now != null && !horn.lookedAt(now.id()) && !horn.skipped().contains(now.id())) {
             return view.asking();
         }
@@ -125,7 +125,7 @@ public final class BenchModel {
     }
 
     private String best(Weighed weighed) {
-        OnBench horn = view.horn();
+        InHand horn = view.horn();
         if (!horn.lookedAt(MEMBER) && !horn.skipped().contains(MEMBER)) {
             return MEMBER;
         }
@@ -248,6 +248,11 @@ public final class BenchModel {
         show(view.opening(candidate.equals(view.open()) ? null : candidate));
     }
 
+    /** Shows the horns that are in the shop, to choose one. */
+    void lookRound() {
+        laying.ask(progress -> bench.here(), ends(horns -> side(new BenchView.Side.Here(horns))));
+    }
+
     void side(BenchView.Side side) {
         show(view.with(side));
     }
@@ -262,8 +267,8 @@ public final class BenchModel {
         known(reason, horn -> book.entry(horn, wanted));
     }
 
-    private void known(Reason reason, Function<OnBench, Done> deed) {
-        OnBench horn = view.horn();
+    private void known(Reason reason, Function<InHand, Done> deed) {
+        InHand horn = view.horn();
         work.write(progress -> book.takeIn(horn, reason), ends(here -> {
             show(view.with(here));
             write(() -> deed.apply(here));
@@ -274,15 +279,14 @@ public final class BenchModel {
     void print(Path file) {
         BriefAnswer brief = view.brief();
         if (brief != null) {
-            OnBench horn = view.horn();
-            work.read(
-                    progress -> bench.print(horn, brief, file), ends(printed -> show(view.saying(printed, null))));
+            InHand horn = view.horn();
+            work.read(progress -> bench.print(horn, brief, file), ends(printed -> show(view.saying(printed, null))));
         }
     }
 
     /** The owner said yes to looks that leave a mark. */
     void agreed() {
-        OnBench horn = view.horn();
+        InHand horn = view.horn();
         write(() -> book.agreed(horn));
     }
 

@@ -30,7 +30,7 @@ public final class BenchScreen implements Screen {
     private final CandidatesPane candidates;
     private final AnswersPane answers;
     private final BriefPane brief;
-    private final HBox columns = new HBox();
+    private final Columns columns;
     private final Label said = Words.text("", "bench-said");
     private final Button undo = new Button("Undo");
     private final HBox message = new HBox(said, undo);
@@ -42,7 +42,8 @@ public final class BenchScreen implements Screen {
      * @param openJob opens the card of a job
      * @param where asks into which file the brief is to be printed
      */
-    public BenchScreen(BenchModel model, Consumer<String> pull, Consumer<String> openJob, Supplier<Optional<Path>> where) {
+    public BenchScreen(
+            BenchModel model, Consumer<String> pull, Consumer<String> openJob, Supplier<Optional<Path>> where) {
         this.model = model;
         Pictures pictures = new Pictures();
         strip = new HornStrip(model);
@@ -50,24 +51,22 @@ public final class BenchScreen implements Screen {
         choosing = new LookList(model);
         candidates = new CandidatesPane(model);
         answers = new AnswersPane(model);
-        brief = new BriefPane(new BriefNodes(model, pull, openJob), () -> where.get().ifPresent(model::print));
+        brief = new BriefPane(
+                new BriefNodes(model, pull, openJob), () -> where.get().ifPresent(model::print));
         root.getStyleClass().add("bench");
         root.getStylesheets()
                 .add(Objects.requireNonNull(BenchScreen.class.getResource("bench.css"))
                         .toExternalForm());
+        VBox middle = new VBox(candidates, answers);
+        middle.getStyleClass().add("middle-column");
+        VBox.setVgrow(candidates, Priority.ALWAYS);
+        columns = new Columns(looking, middle, brief);
         layOut();
         root.addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
         model.onChange(this::draw);
     }
 
     private void layOut() {
-        VBox middle = new VBox(candidates, answers);
-        middle.getStyleClass().add("middle-column");
-        VBox.setVgrow(candidates, Priority.ALWAYS);
-        HBox.setHgrow(looking, Priority.ALWAYS);
-        HBox.setHgrow(choosing, Priority.ALWAYS);
-        columns.getStyleClass().add("columns");
-        columns.getChildren().setAll(looking, middle, brief);
         message.getStyleClass().add("message");
         undo.setMinWidth(Region.USE_PREF_SIZE);
         undo.setOnAction(pressed -> model.undo());
@@ -124,24 +123,18 @@ public final class BenchScreen implements Screen {
         boolean other = !view.side().equals(drawn);
         drawn = view.side();
         switch (view.side()) {
-            case BenchView.Side.Look _ -> left(looking);
+            case BenchView.Side.Look _ -> columns.left(looking);
             case BenchView.Side.Choose _ -> {
                 choosing.show(view, phrases);
-                left(choosing);
+                columns.left(choosing);
             }
-            case BenchView.Side.Confirm it when other -> left(new ConfirmPane(model, it, view.horn()));
+            case BenchView.Side.Here(var horns) when other -> columns.left(new HerePane(model, horns, phrases));
+            case BenchView.Side.Confirm it when other -> columns.left(new ConfirmPane(model, it, view.horn()));
             case BenchView.Side.Entry _
             when other ->
-                left(new EntryPane(
+                columns.left(new EntryPane(
                         model, view, Objects.requireNonNull(view.weighed()).catalogue()));
             default -> {}
-        }
-    }
-
-    private void left(Node node) {
-        if (columns.getChildren().getFirst() != node) {
-            HBox.setHgrow(node, Priority.ALWAYS);
-            columns.getChildren().set(0, node);
         }
     }
 

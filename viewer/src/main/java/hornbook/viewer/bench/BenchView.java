@@ -4,6 +4,7 @@ import hornbook.catalogue.entry.Trait;
 import hornbook.catalogue.identify.NextLook;
 import hornbook.catalogue.identify.Seen;
 import hornbook.indexer.brief.BriefAnswer;
+import hornbook.shared.job.OnBench;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param undo number of the deed that can be taken back; null for none
  */
 record BenchView(
-        OnBench horn,
+        InHand horn,
         @Nullable Weighed weighed,
         @Nullable BriefAnswer brief,
         Asking asking,
@@ -31,7 +32,7 @@ record BenchView(
         String said,
         @Nullable Long undo) {
     static final BenchView NOTHING =
-            new BenchView(OnBench.NOTHING, null, null, Asking.NOTHING, null, new Side.Look(), "", null);
+            new BenchView(InHand.NOTHING, null, null, Asking.NOTHING, null, new Side.Look(), "", null);
 
     /** What the left side shows. */
     sealed interface Side {
@@ -41,6 +42,14 @@ record BenchView(
         /** All looks, to choose from. */
         record Choose() implements Side {}
 
+        /** Horns that are in the shop, to choose from. */
+        record Here(List<OnBench> horns) implements Side {
+            /** Keeps its own copy. */
+            public Here {
+                horns = List.copyOf(horns);
+            }
+        }
+
         /** It is this: how that is known. */
         record Confirm(String model, String title) implements Side {}
 
@@ -48,7 +57,7 @@ record BenchView(
         record Entry() implements Side {}
     }
 
-    BenchView with(OnBench now) {
+    BenchView with(InHand now) {
         return new BenchView(now, weighed, brief, asking, open, side, "", null);
     }
 

@@ -12,7 +12,9 @@ import hornbook.viewer.widget.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -123,8 +125,18 @@ final class BriefNodes {
     }
 
     private List<Node> fetch(BriefAnswer brief) {
+        Set<String> sure = brief.quirks().stream()
+                .filter(q -> !q.possible())
+                .map(QuirkLine::id)
+                .collect(Collectors.toSet());
         List<Node> nodes = new ArrayList<>();
-        brief.fetch().forEach(f -> nodes.add(fetch(f)));
+        fetch("For what bites", brief, f -> f.wantedBy().stream().anyMatch(sure::contains), nodes);
+        fetch("Spares for it", brief, f -> f.wantedBy().isEmpty(), nodes);
+        fetch(
+                "If it turns out so",
+                brief,
+                f -> !f.wantedBy().isEmpty() && f.wantedBy().stream().noneMatch(sure::contains),
+                nodes);
         if (!brief.cautions().isEmpty()) {
             nodes.add(Words.text("Take care", "heading"));
             nodes.add(Words.text(DEFERS, "heed"));
@@ -133,6 +145,14 @@ final class BriefNodes {
                             Words.text(c.title(), "quirk-title"), Words.text(Words.sentence(c.text()), "words"))));
         }
         return nodes;
+    }
+
+    private void fetch(String heading, BriefAnswer brief, Predicate<Fetch> which, List<Node> nodes) {
+        List<Node> rows = brief.fetch().stream().filter(which).map(this::fetch).toList();
+        if (!rows.isEmpty()) {
+            nodes.add(Words.text(heading, "heading"));
+            nodes.addAll(rows);
+        }
     }
 
     private Node fetch(Fetch fetch) {

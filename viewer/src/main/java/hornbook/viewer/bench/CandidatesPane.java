@@ -109,7 +109,7 @@ final class CandidatesPane extends ScrollPane {
         List<Node> lines = new ArrayList<>();
         candidate.why().forEach(reason -> {
             VBox line = new VBox(
-                    Words.text(phrases.answer(reason.answer(), view.horn().looks()), "words"),
+                    Words.text(phrases.answer(reason.answer(), view.horn()), "words"),
                     Words.text(Phrases.weight(reason.logOdds()), reason.logOdds() < 0 ? "against" : "for"));
             lines.add(line);
         });

@@ -5,13 +5,14 @@ import hornbook.viewer.widget.Tile;
 import hornbook.viewer.widget.Words;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** It is this: by what is that known? */
 final class ConfirmPane extends VBox {
-    ConfirmPane(BenchModel model, BenchView.Side.Confirm it, OnBench horn) {
+    ConfirmPane(BenchModel model, BenchView.Side.Confirm it, InHand horn) {
         getStyleClass().addAll("look-pane", "form");
         ReasonFields reason = new ReasonFields();
         reason.setVisible(horn.horn() == null);
@@ -28,8 +29,10 @@ final class ConfirmPane extends VBox {
         back.setMinWidth(USE_PREF_SIZE);
         back.setAccessibleHelp("Esc");
         back.setOnAction(pressed -> model.back());
-        HBox top = new HBox(Words.text(words, "question"), back);
-        HBox.setHgrow(top.getChildren().getFirst(), Priority.ALWAYS);
+        Label title = Words.text(words, "question");
+        title.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(title, Priority.ALWAYS);
+        HBox top = new HBox(title, back);
         top.getStyleClass().add("panel-head");
         return top;
     }

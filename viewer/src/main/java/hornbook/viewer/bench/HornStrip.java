@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -16,12 +17,19 @@ final class HornStrip extends HBox {
     private final Label where = Words.text("", "quiet");
     private final TextField serial;
     private final TextField mark;
-    private final Button learned = new Button();
+    private final ToggleButton learned = new ToggleButton("Our horns count");
+
+    private String shownSerial = "";
+    private String shownMark = "";
 
     HornStrip(BenchModel model) {
         getStyleClass().add("horn-strip");
         serial = field("serial", "Serial number, ? for a worn digit", "3660?8", model::serial);
         mark = field("mark", "Name on it, as read", "on the bell", model::mark);
+        Button here = new Button("Horns here");
+        here.setId("horns-here");
+        here.setMinWidth(Region.USE_PREF_SIZE);
+        here.setOnAction(pressed -> model.lookRound());
         Button anew = new Button("Start anew");
         anew.setId("anew");
         anew.setAccessibleHelp("Key N");
@@ -29,10 +37,11 @@ final class HornStrip extends HBox {
         anew.setOnAction(pressed -> model.anew());
         learned.setId("learned");
         learned.setMinWidth(Region.USE_PREF_SIZE);
+        learned.setAccessibleHelp("What the shop's own horns taught counts beside what entries state");
         learned.setOnAction(pressed -> model.plain(!model.view().horn().plain()));
         VBox named = new VBox(title, where);
         HBox.setHgrow(named, Priority.ALWAYS);
-        getChildren().addAll(named, labelled("Serial", serial), labelled("Name on it", mark), learned, anew);
+        getChildren().addAll(named, labelled("Serial", serial), labelled("Name on it", mark), learned, here, anew);
     }
 
     private static TextField field(String id, String says, String prompt, Consumer<String> take) {
@@ -59,23 +68,19 @@ final class HornStrip extends HBox {
     }
 
     void show(BenchView view) {
-        OnBench horn = view.horn();
+        InHand horn = view.horn();
         title.setText(horn.title().isEmpty() ? "A horn not seen before" : horn.title());
         String place = (horn.horn() == null ? "" : horn.horn()) + (horn.job() == null ? "" : "  \u00b7  " + horn.job());
         where.setText(place);
         where.setManaged(!place.isEmpty());
-        set(serial, horn.serial());
-        set(mark, horn.mark());
-        learned.setText(horn.plain() ? "By the book" : "With our horns");
-        learned.setAccessibleText(
-                horn.plain()
-                        ? "Reckoned from the entries alone; press to count what this shop learned"
-                        : "What this shop learned counts; press to reckon from the entries alone");
-    }
-
-    private static void set(TextField field, String text) {
-        if (!field.isFocused() && !field.getText().equals(text)) {
-            field.setText(text);
+        if (!horn.serial().equals(shownSerial)) {
+            shownSerial = horn.serial();
+            serial.setText(shownSerial);
         }
+        if (!horn.mark().equals(shownMark)) {
+            shownMark = horn.mark();
+            mark.setText(shownMark);
+        }
+        learned.setSelected(!horn.plain());
     }
 }

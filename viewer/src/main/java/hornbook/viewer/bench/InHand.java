@@ -36,8 +36,7 @@ record InHand(
         boolean consent,
         boolean plain) {
     /** A horn of which nothing is known. */
-    static final InHand NOTHING =
-            new InHand(null, null, "", List.of(), Set.of(), "", "", Set.of(), null, false, false);
+    static final InHand NOTHING = new InHand(null, null, "", List.of(), Set.of(), "", "", Set.of(), null, false, false);
 
     /** Among what the books hold: the number, and the name on it. */
     static final String SERIAL = "serial";

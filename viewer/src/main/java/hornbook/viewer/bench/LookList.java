@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -28,8 +29,10 @@ final class LookList extends VBox {
         Button back = new Button("Back");
         back.setAccessibleHelp("Esc");
         back.setOnAction(pressed -> model.back());
-        HBox top = new HBox(Words.text("What to look at", "question"), back);
-        HBox.setHgrow(top.getChildren().getFirst(), Priority.ALWAYS);
+        Label title = Words.text("What to look at", "question");
+        title.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(title, Priority.ALWAYS);
+        HBox top = new HBox(title, back);
         top.getStyleClass().add("panel-head");
         getChildren().setAll(top, scroll);
     }

@@ -28,6 +28,11 @@ final class Phrases {
         return catalogue.entry(id).map(Entry::title).orElse(id);
     }
 
+    /** A value in a word or two. */
+    static String name(String value) {
+        return value.replace('-', ' ');
+    }
+
     String value(String trait, String value) {
         Trait known = catalogue.traits().get(trait);
         return known == null
@@ -38,8 +43,8 @@ final class Phrases {
     /** What a look showed. */
     String of(Seen seen) {
         return switch (seen) {
-            case Seen.OneOf(String trait, List<String> values) ->
-                values.stream().map(v -> value(trait, v)).collect(Collectors.joining(", or "));
+            case Seen.OneOf(String _, List<String> values) ->
+                values.stream().map(Phrases::name).collect(Collectors.joining(" or "));
             case Seen.Parts parts -> parts(parts);
             case Seen.Measured(String _, double mm, double _) -> both(mm);
             case Seen.Absent _ -> "there is none on this horn";
@@ -57,7 +62,7 @@ final class Phrases {
         return parts.there().entrySet().stream()
                 .filter(e -> e.getValue() == there)
                 .map(Map.Entry::getKey)
-                .map(v -> value(parts.trait(), v))
+                .map(Phrases::name)
                 .collect(Collectors.joining(", "));
     }
 
@@ -67,8 +72,14 @@ final class Phrases {
     }
 
     /** An answer as the reckoning names it, {@code trait=value}, with its title before it. */
-    String answer(String written, List<Seen> looks) {
-        return looks.stream()
+    String answer(String written, InHand horn) {
+        if (written.equals(InHand.SERIAL)) {
+            return "Serial " + horn.serial();
+        }
+        if (written.equals(InHand.MARK)) {
+            return "Name on it: " + horn.mark();
+        }
+        return horn.looks().stream()
                 .filter(s -> s.written().equals(written))
                 .findFirst()
                 .map(s -> title(s.trait()) + ": " + of(s))

@@ -34,7 +34,7 @@ final class ValueCards extends GridPane {
         for (int i = 0; i < values.size(); i++) {
             TraitValue value = values.get(i);
             ValueCard card = new ValueCard(
-                    value.id().replace('-', ' '),
+                    Phrases.name(value.id()),
                     value.description(),
                     i < LAST_KEY ? Integer.toString(i + 1) : "",
                     pictures.picture(trait.id(), value.id()),

@@ -242,6 +242,29 @@ class BenchModelTest {
     }
 
     @Test
+    void aNumberOrNameThatTheBooksHoldCanBeTakenBackToo() {
+        model.lay("horn", "h-192");
+        assertThat(model.view().horn()).returns("3660?8", InHand::serial).returns("Merrivane", InHand::mark);
+        model.serial("");
+        model.mark("");
+        assertThat(model.view().horn().question().serial()).isEqualTo("?");
+        model.lay("horn", "h-194");
+        assertThat(model.view().horn().question().mark()).isNull(); // the books have no name on it
+        assertThat(model.view().weighed().answer().remarks()).isEmpty();
+    }
+
+    @Test
+    void theHornsInTheShopAreOffered() {
+        model.lookRound();
+        BenchView.Side.Here here = (BenchView.Side.Here) model.view().side();
+        assertThat(here.horns())
+                .extracting(h -> h.id())
+                .contains("j-0235", "j-0237")
+                .doesNotContain("j-0164");
+        assertThat(model.back()).isTrue();
+    }
+
+    @Test
     void aHornThatIsNotThereIsSaid() {
         model.lay("horn", "h-999");
         assertThat(model.view().said()).contains("h-999");

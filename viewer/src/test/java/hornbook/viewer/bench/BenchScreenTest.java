@@ -46,8 +46,8 @@ class BenchScreenTest {
         model = BenchModelTest.model(shop, Work.atOnce());
         window = Fx.on(() -> {
             HornbookWindow made = new HornbookWindow("Hornbook", folder.resolve("look"));
-            BenchScreen screen = new BenchScreen(
-                    model, pulled::add, opened::add, () -> Optional.of(folder.resolve("brief.pdf")));
+            BenchScreen screen =
+                    new BenchScreen(model, pulled::add, opened::add, () -> Optional.of(folder.resolve("brief.pdf")));
             made.present(new Shell("The Warm Room", List.of(screen)));
             made.show();
             made.stage().setWidth(1280);
@@ -74,7 +74,7 @@ class BenchScreenTest {
 
     @Test
     void storyOneByCardsAndFields() {
-        Fx.run(() -> ((Button) node("learned")).fire());
+        Fx.run(() -> ((ToggleButton) node("learned")).fire());
         press("value-alto");
         Fx.picture(scene(), "bench-alto");
         choose("bell-brace", "three-point");
@@ -162,9 +162,12 @@ class BenchScreenTest {
         Fx.picture(scene(), "bench-choose");
         Fx.run(() -> model.side(new BenchView.Side.Entry()));
         Fx.picture(scene(), "bench-entry");
+        Fx.run(() -> ((Button) node("horns-here")).fire());
+        Fx.picture(scene(), "bench-here");
         Fx.run(() -> model.back());
         Fx.picture(scene(), "bench-small", 900, 600);
-        assertThat(scene().lookup(".brief").getBoundsInParent().getMaxX()).isLessThanOrEqualTo(900);
+        Node column = scene().lookup(".middle-column");
+        assertThat(column.localToScene(column.getBoundsInLocal()).getMaxX()).isLessThanOrEqualTo(900);
         Fx.picture(scene(), "bench-usual");
     }
 
@@ -195,7 +198,8 @@ class BenchScreenTest {
     }
 
     private static double first() {
-        return Fx.on(() -> model.view().weighed().answer().candidates().getFirst().probability());
+        return Fx.on(
+                () -> model.view().weighed().answer().candidates().getFirst().probability());
     }
 
     private static String shownFirst() {
