@@ -1,5 +1,6 @@
 package hornbook.viewer;
 
+import hornbook.catalogue.exchange.KnownNames;
 import hornbook.shared.gauge.GaugeQuestion;
 import hornbook.shared.gauge.SizeForms;
 import hornbook.shared.shop.Consent;
@@ -8,15 +9,21 @@ import hornbook.viewer.bench.BenchBook;
 import hornbook.viewer.bench.BenchModel;
 import hornbook.viewer.bench.BenchScreen;
 import hornbook.viewer.card.Cards;
+import hornbook.viewer.deed.DeedModel;
+import hornbook.viewer.deed.DeedStrip;
 import hornbook.viewer.drawers.DrawersModel;
 import hornbook.viewer.drawers.DrawersScreen;
 import hornbook.viewer.find.FindModel;
 import hornbook.viewer.find.FindScreen;
+import hornbook.viewer.find.Puller;
 import hornbook.viewer.gauges.GaugesScreen;
 import hornbook.viewer.gauges.PadsModel;
 import hornbook.viewer.gauges.SizeModel;
 import hornbook.viewer.gauges.ThreadModel;
 import hornbook.viewer.gauges.Threads;
+import hornbook.viewer.hand.HandModel;
+import hornbook.viewer.hand.Hands;
+import hornbook.viewer.hand.Pull;
 import hornbook.viewer.window.Screen;
 import hornbook.viewer.window.ScreenName;
 import hornbook.viewer.window.Shell;
@@ -40,14 +47,16 @@ final class Screens {
     }
 
     Shell shell() {
-        DrawersModel drawers = new DrawersModel(work, workshop.furniture(), workshop.stock());
+        HandModel hand = new HandModel(work, hands());
+        DrawersModel drawers = new DrawersModel(work, workshop.furniture(), pull(), hand);
         FindModel find = new FindModel(work, question -> workshop.search().find(question), cards(), drawers::light);
         BenchModel bench = bench();
         Way way = new Way();
-        Consumer<String> pull = drawer -> {
-            drawers.open(drawer);
+        Puller pulling = (drawer, lot, then) -> {
+            drawers.open(drawer, lot, then);
             way.go(ScreenName.DRAWERS);
         };
+        Consumer<String> pull = drawer -> pulling.pull(drawer, "", "");
         List<Screen> screens = List.of(
                 new BenchScreen(
                         bench,
@@ -57,13 +66,20 @@ final class Screens {
                             way.go(ScreenName.FIND);
                         },
                         Screens::briefFile),
-                new FindScreen(find, pull, card -> {
+                new FindScreen(find, pulling, card -> {
                     bench.lay(card.kind(), card.id());
                     way.go(ScreenName.BENCH);
                 }),
-                new DrawersScreen(drawers),
+                new DrawersScreen(drawers, hand),
                 gauges(pull));
         Shell shell = new Shell(workshop.name(), screens);
+        DeedModel deeds = new DeedModel(work, workshop.books());
+        shell.foot(new DeedStrip(deeds));
+        shell.onTakeBack(deeds::takeBack);
+        shell.onScan(code -> {
+            drawers.scanned(code);
+            way.go(ScreenName.DRAWERS);
+        });
         way.shell = shell;
         return shell;
     }
@@ -86,6 +102,18 @@ final class Screens {
     /** A yes written down on the job lets looks that leave a mark be offered. */
     private boolean agreed(String job) {
         return !workshop.books().where(Consent.class, "job", job).isEmpty();
+    }
+
+    private Hands hands() {
+        return new Hands(
+                workshop.stockBook(),
+                workshop.drawerBook(),
+                title -> new KnownNames(workshop.catalogue()).thing(title).orElse(""),
+                () -> workshop.worker(null));
+    }
+
+    private Pull pull() {
+        return new Pull(workshop.stock(), workshop.openJobs());
     }
 
     private Cards cards() {

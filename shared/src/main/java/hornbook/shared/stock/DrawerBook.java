@@ -59,6 +59,28 @@ public final class DrawerBook {
                         d.note()));
     }
 
+    /**
+     * Looked through, and its label written anew to say what is in it.
+     *
+     * @param contents in a few words; null keeps what stands
+     */
+    public Deed putRight(String called, String label, @Nullable String contents, String by) {
+        return change(
+                called,
+                "put the label of " + called + " right: “" + label + "”",
+                d -> new Drawer(
+                        d.id(),
+                        d.cabinet(),
+                        d.row(),
+                        d.column(),
+                        label,
+                        by,
+                        contents == null ? d.contentsAsFound() : contents,
+                        label.isBlank() ? LabelState.NONE : LabelState.RIGHT,
+                        books.today(),
+                        d.note()));
+    }
+
     private static LabelState state(Drawer drawer, boolean labelIsRight) {
         if (drawer.labelAsWritten().isBlank()) {
             return LabelState.NONE;

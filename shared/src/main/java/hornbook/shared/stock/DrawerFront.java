@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param contents as found when it was last looked through
  * @param lots how many lots lie in it
  * @param empty whether there is nothing in it: no tool, and every lot used up, or none entered and found empty
+ * @param unsure whether it was not looked through for so long that its contents are not to be trusted
  * @param heed what is wrong with it, in a sentence
  */
 public record DrawerFront(
@@ -23,4 +24,5 @@ public record DrawerFront(
         LabelState labelState,
         int lots,
         boolean empty,
+        boolean unsure,
         @Nullable String heed) {}

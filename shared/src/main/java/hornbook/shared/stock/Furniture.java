@@ -1,5 +1,6 @@
 package hornbook.shared.stock;
 
+import static java.util.stream.Collectors.counting;
 import static java.util.stream.Collectors.groupingBy;
 import static java.util.stream.Collectors.mapping;
 import static java.util.stream.Collectors.toList;
@@ -8,6 +9,7 @@ import static java.util.stream.Collectors.toSet;
 import hornbook.shared.shop.Cabinet;
 import hornbook.shared.shop.Drawer;
 import hornbook.shared.shop.Lot;
+import hornbook.shared.shop.Place;
 import hornbook.shared.shop.ShopTool;
 import hornbook.shared.store.Books;
 import java.time.LocalDate;
@@ -16,6 +18,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** Answers what the cabinets look like. */
 public final class Furniture {
@@ -51,6 +55,25 @@ public final class Furniture {
                 .toList();
     }
 
+    /** Every place that is no drawer, in the order in which they were entered. */
+    public List<PlaceFront> places() {
+        Map<String, Long> lots = counted(books.all(Lot.class).stream().map(Lot::place));
+        Map<String, Long> tools = counted(books.all(ShopTool.class).stream().map(ShopTool::place));
+        return books.all(Place.class).stream()
+                .map(place -> new PlaceFront(
+                        place.id(),
+                        place.name(),
+                        place.kind(),
+                        place.where(),
+                        lots.getOrDefault(place.id(), 0L).intValue(),
+                        tools.getOrDefault(place.id(), 0L).intValue()))
+                .toList();
+    }
+
+    private static Map<String, Long> counted(Stream<@Nullable String> places) {
+        return places.filter(Objects::nonNull).collect(groupingBy(Objects::requireNonNull, counting()));
+    }
+
     private static DrawerFront front(Drawer drawer, List<Lot> lots, boolean tools, LocalDate today) {
         boolean empty = !tools && (lots.isEmpty() ? foundEmpty(drawer) : allUsedUp(lots));
         return new DrawerFront(
@@ -62,6 +85,7 @@ public final class Furniture {
                 drawer.labelState(),
                 lots.size(),
                 empty,
+                Stock.unsure(drawer, today),
                 Stock.heed(drawer, today));
     }
 

@@ -13,6 +13,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Answers what lies where. */
@@ -111,9 +112,22 @@ public final class Stock {
         if (drawer.labelState() == LabelState.NONE) {
             return "has no label: write one";
         }
+        return unsure(drawer, today)
+                ? "not looked through for " + UNSURE_AFTER_YEARS + " years: look before you trust it"
+                : null;
+    }
+
+    static boolean unsure(Drawer drawer, LocalDate today) {
         LocalDate seen = drawer.lastLookedThrough();
-        boolean unsure = seen == null || seen.plusYears(UNSURE_AFTER_YEARS).isBefore(today);
-        return unsure ? "not looked through for " + UNSURE_AFTER_YEARS + " years: look before you trust it" : null;
+        return seen == null || seen.plusYears(UNSURE_AFTER_YEARS).isBefore(today);
+    }
+
+    /** The lots that lay in that drawer or place when they were put out of use. */
+    public List<LotLine> retired(String drawerOrPlace) {
+        return Stream.of("drawer", "place")
+                .flatMap(column -> books.retired(Lot.class, column, drawerOrPlace).stream())
+                .map(LotLine::of)
+                .toList();
     }
 
     private LotCard card(Lot lot) {

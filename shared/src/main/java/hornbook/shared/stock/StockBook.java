@@ -30,7 +30,7 @@ public final class StockBook {
 
     /** Counted by hand: a number becomes a ledger line, a word replaces the number. */
     public Deed count(String lot, Count counted) {
-        return books.write("count " + lot + ": " + counted.written(), w -> {
+        return books.write("count " + counted.written() + " of " + named(lot), w -> {
             Ledger ledger = new Ledger(w, today());
             Lot there = ledger.lot(lot);
             switch (counted) {
@@ -44,12 +44,14 @@ public final class StockBook {
 
     /** Takes pieces out, for a job or for none. */
     public Deed use(Taking taking) {
-        return books.write("take " + taking.pieces() + " of " + taking.lot(), w -> taking.into(w, today()));
+        String forJob = taking.job() == null ? "" : " for " + taking.job();
+        return books.write(
+                "take " + taking.pieces() + " of " + named(taking.lot()) + forJob, w -> taking.into(w, today()));
     }
 
     /** Goods came in from a supplier; an order they answer is closed, or kept open for the rest. */
     public Deed receive(String lot, Receipt receipt) {
-        return books.write("receive " + receipt.pieces() + " into " + lot, w -> {
+        return books.write("receive " + receipt.pieces() + " into " + named(lot), w -> {
             Ledger ledger = new Ledger(w, today());
             Receipt told = answering(receipt);
             ledger.receive(ledger.lot(lot), told);
@@ -85,7 +87,7 @@ public final class StockBook {
 
     /** Pieces saved from a horn. */
     public Deed salvage(String lot, int pieces, String from) {
-        return books.write("salvage " + pieces + " into " + lot, w -> {
+        return books.write("salvage " + pieces + " into " + named(lot), w -> {
             Ledger ledger = new Ledger(w, today());
             ledger.move(ledger.lot(lot), MovementKind.SALVAGE, positive(pieces), null, "from " + from);
         });
@@ -105,14 +107,15 @@ public final class StockBook {
     /** The whole lot goes to another drawer or place. */
     public Deed move(String lot, String to) {
         Spot spot = spot(to);
-        return change(lot, "move " + lot + " to " + spot.id(), there -> there.lyingIn(spot.drawer(), spot.place()));
+        return change(
+                lot, "move " + named(lot) + " to " + spot.id(), there -> there.lyingIn(spot.drawer(), spot.place()));
     }
 
     /** Some of the pieces become a lot of their own, in another place or in the same. */
     public Deed split(String lot, int pieces, String to) {
         Spot spot = spot(to);
         return books.write(
-                "split " + pieces + " off " + lot,
+                "split " + pieces + " off " + named(lot),
                 w -> apart(new Ledger(w, today()), w, lot, pieces, made -> made.lyingIn(spot.drawer(), spot.place())));
     }
 
@@ -131,7 +134,7 @@ public final class StockBook {
 
     /** All pieces of one lot go to another of the same kind; the emptied lot is retired. */
     public Deed join(String lot, String into) {
-        return books.write("join " + lot + " to " + into, w -> {
+        return books.write("join " + named(lot) + " to " + into, w -> {
             Ledger ledger = new Ledger(w, today());
             Lot from = ledger.lot(lot);
             Lot to = ledger.lot(into);
@@ -151,19 +154,45 @@ public final class StockBook {
 
     /** Set aside, and not offered unless asked for; or let go again. */
     public Deed setAside(String lot, boolean reserve) {
-        String title = reserve ? "set aside " + lot : "release " + lot;
+        String title = (reserve ? "set aside " : "release ") + named(lot);
         return change(lot, title, there -> there.withReserve(reserve));
     }
 
     /** Kept as a pattern and never offered; or no longer. */
     public Deed keepsake(String lot, boolean keepsake) {
-        String title = keepsake ? "keep " + lot + " as a pattern" : lot + " is no keepsake any more";
+        String title = keepsake ? "keep " + named(lot) + " as a pattern" : named(lot) + " is no keepsake any more";
         return change(lot, title, there -> there.withKeepsake(keepsake));
     }
 
-    /** Out of use; undo brings it back. */
+    /** Out of use; it can be brought back. */
     public Deed retire(String lot) {
-        return books.write("retire " + lot, w -> w.retire(Lot.class, lot));
+        return books.write("retire " + named(lot), w -> w.retire(Lot.class, lot));
+    }
+
+    /** In use again, where it lay and with what the ledger says. */
+    public Deed bringBack(String lot) {
+        return books.write("bring back " + named(lot), w -> w.bringBack(Lot.class, lot));
+    }
+
+    /** Takes everything off a parts horn, or out of another place, and lays it in one drawer or place. */
+    public Deed strip(String from, String to) {
+        Spot bare = spot(from);
+        Spot spot = spot(to);
+        List<Lot> lots = books.where(Lot.class, bare.drawer() == null ? "place" : "drawer", bare.id());
+        if (lots.isEmpty() || bare.equals(spot)) {
+            throw new BadInput(from + (lots.isEmpty() ? " has nothing on it" : " cannot be emptied into itself")
+                    + ": name another place");
+        }
+        return books.write(
+                "strip " + bare.id() + " into " + spot.id(),
+                w -> lots.forEach(lot -> w.put(lot.lyingIn(spot.drawer(), spot.place()))));
+    }
+
+    /** As a person calls it, with its number: a deed is read again when it is undone. */
+    private String named(String lot) {
+        return books.evenRetired(Lot.class, lot)
+                .map(there -> there.title() + " (" + lot + ")")
+                .orElse(lot);
     }
 
     private Deed change(String lot, String title, UnaryOperator<Lot> how) {

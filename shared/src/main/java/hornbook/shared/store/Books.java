@@ -1,5 +1,6 @@
 package hornbook.shared.store;
 
+import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.Kind;
 import hornbook.shared.shop.ShopRecord;
 import hornbook.shared.shop.ShopUnavailable;
@@ -88,6 +89,11 @@ public final class Books implements AutoCloseable {
         return ask(view -> view.evenRetired(type, id));
     }
 
+    /** The retired records with that value in a column, by its exchange name. */
+    public <T extends ShopRecord> List<T> retired(Class<T> type, String column, String value) {
+        return ask(view -> view.retired(type, column, value));
+    }
+
     /** The records with that value in a column, by its exchange name. */
     public <T extends ShopRecord> List<T> where(Class<T> type, String column, String value) {
         return ask(view -> view.where(type, column, value));
@@ -133,6 +139,22 @@ public final class Books implements AutoCloseable {
     /** Takes a deed back; that is a deed of its own. Refused where a later deed touched the same record. */
     public Deed undo(long number) {
         return writer().undo(number, today());
+    }
+
+    /**
+     * Takes back the last deed that stands and is no undoing itself.
+     *
+     * @throws hornbook.shared.shop.BadInput where there is none
+     */
+    public Deed undoLast() {
+        Deed last =
+                lastStanding().orElseThrow(() -> new BadInput("there is nothing to undo: see “hornbook undo --list”"));
+        return undo(last.number());
+    }
+
+    /** The last deed that stands and is no undoing itself. */
+    public Optional<Deed> lastStanding() {
+        return ask(View::lastStanding);
     }
 
     public Optional<Deed> deed(long number) {

@@ -46,7 +46,7 @@ final class Query implements AutoCloseable {
 
     <T extends ShopRecord> Optional<T> evenRetired(Class<T> type, String id) {
         Table<T> table = Table.of(type);
-        return first(table.selectStored(), table::record, id);
+        return first(table.selectEvenRetired(), table::record, id);
     }
 
     /** Reads one row. */

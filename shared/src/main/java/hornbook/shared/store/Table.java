@@ -63,6 +63,15 @@ record Table<T extends ShopRecord>(
         return selectAll.replace(" order by ", " and " + column(column) + " = ? order by ");
     }
 
+    /** As {@link #selectOne}, and also what was retired; a lot's number is the ledger's here too. */
+    String selectEvenRetired() {
+        return selectOne.replace("where retired = 0 and ", "where ");
+    }
+
+    String selectRetired(String column) {
+        return selectWhere(column).replace("where retired = 0", "where retired = 1");
+    }
+
     /** Fills the marks of {@link #put()} from the cells of a record. */
     void bind(PreparedStatement statement, String id, List<String> cells, boolean retired, long sum)
             throws SQLException {

@@ -54,6 +54,12 @@ public final class View {
         return query.where(type, column, value);
     }
 
+    /** The retired records with that value in a column, by its exchange name. */
+    public <T extends ShopRecord> List<T> retired(Class<T> type, String column, String value) {
+        Table<T> table = Table.of(type);
+        return query.rows(table.selectRetired(column), table::record, value);
+    }
+
     /** A setting's JSON value. */
     public Optional<String> setting(String name) {
         return query.first("select value from setting where name = ? and value <> 'null'", r -> r.getString(1), name);
@@ -96,6 +102,13 @@ public final class View {
 
     public Optional<Deed> deed(long number) {
         return Deeds.find(query, number);
+    }
+
+    /** The last deed that stands and does not itself take another back. */
+    Optional<Deed> lastStanding() {
+        return query.first(
+                Deeds.COLUMNS + "where undo_of is null and undone_by is null order by number desc limit 1",
+                Deeds::read);
     }
 
     /** The last deeds, newest first. */

@@ -94,6 +94,37 @@ class StockBookTest {
     }
 
     @Test
+    void whatIsOutOfUseIsListedWhereItLayAndBroughtBack() {
+        String lies = books.find(Lot.class, "lot-0933").orElseThrow().lies();
+        stock.retire("lot-0933");
+        assertThat(new Stock(books).retired(lies)).extracting(LotLine::id).containsExactly("lot-0933");
+        stock.bringBack("lot-0933");
+        assertThat(count("lot-0933")).isEqualTo("7");
+        assertThat(new Stock(books).retired(lies)).isEmpty();
+    }
+
+    @Test
+    void strippingMovesEveryLotInOneDeed() {
+        List<LotLine> there =
+                new Stock(books).drawer("d-apoth-r4c8").orElseThrow().lots();
+        assertThat(there).isNotEmpty();
+        Deed deed = stock.strip("d-apoth-r4c8", "d-spool-r6c4");
+        assertThat(new Stock(books).drawer("d-apoth-r4c8").orElseThrow().lots()).isEmpty();
+        assertThat(new Stock(books).drawer("d-spool-r6c4").orElseThrow().lots()).containsAll(there);
+        books.undo(deed.number());
+        assertThat(new Stock(books).drawer("d-apoth-r4c8").orElseThrow().lots()).isEqualTo(there);
+        assertThatThrownBy(() -> stock.strip("d-apoth-r4c8", "d-apoth-r4c8")).hasMessageContaining("itself");
+    }
+
+    @Test
+    void aDeedIsNamedAsAPersonCallsTheLot() {
+        Deed deed = stock.use(new Taking("lot-0933", 2, "j-0237", "", false));
+        String title = books.find(Lot.class, "lot-0933").orElseThrow().title();
+        assertThat(deed.title()).isEqualTo("take 2 of " + title + " (lot-0933) for j-0237");
+        assertThat(books.undoLast().title()).contains(title);
+    }
+
+    @Test
     void ledgerSumsEqualCountsAfterAnySequenceWithUndoBetween() {
         Random random = new Random(20260930);
         List<String> lots = books.all(Lot.class).stream().map(Lot::id).toList();

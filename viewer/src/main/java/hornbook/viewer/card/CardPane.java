@@ -85,7 +85,7 @@ public final class CardPane extends VBox {
         count.getStyleClass().addAll("big-count", lies.count().equals("0") ? "none" : "some");
         count.setMinWidth(Region.USE_PREF_SIZE);
         Plate plate = new Plate(lies.label(), lies.where());
-        Button show = new Button("Show it");
+        Button show = new Button("Show it  Ctrl+Enter");
         show.setAccessibleText("Show " + lies.label() + " in its cabinet");
         show.setMinWidth(Region.USE_PREF_SIZE);
         show.setOnAction(pressed -> pull.accept(lies.drawer()));

@@ -1,6 +1,5 @@
 package hornbook.viewer.cli;
 
-import hornbook.shared.shop.BadInput;
 import hornbook.shared.store.Deed;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -35,11 +34,9 @@ final class UndoCommand implements Callable<Integer> {
         return list
                 ? frame.reading(workshop -> show(workshop.books().deeds(LISTED)))
                 : frame.writing(workshop -> {
-                    Deed done = workshop.books()
-                            .undo(
-                                    number != null
-                                            ? number
-                                            : last(workshop.books().deeds(99)));
+                    Deed done = number != null
+                            ? workshop.books().undo(number)
+                            : workshop.books().undoLast();
                     return frame.answer(done, out -> out.println(done.title() + " (deed " + done.number() + ")"));
                 });
     }
@@ -50,13 +47,5 @@ final class UndoCommand implements Callable<Integer> {
                 out -> deeds.forEach(deed -> out.printf(
                         "%6d  %s  %s%s%n",
                         deed.number(), deed.day(), deed.title(), deed.undoneBy() == null ? "" : "  (undone)")));
-    }
-
-    private static long last(List<Deed> deeds) {
-        return deeds.stream()
-                .filter(deed -> deed.undoOf() == null && deed.undoneBy() == null)
-                .findFirst()
-                .map(Deed::number)
-                .orElseThrow(() -> new BadInput("there is nothing to undo: see “hornbook undo --list”"));
     }
 }

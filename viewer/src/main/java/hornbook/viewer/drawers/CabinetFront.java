@@ -72,11 +72,18 @@ final class CabinetFront extends GridPane {
     }
 
     void show(DrawersView view) {
-        String pulled = view.open() == null ? "" : view.open().id();
+        String pulled = view.open() == null ? "" : view.open();
         buttons.values()
                 .forEach(button -> button.show(
                         view.lit().contains(button.front().id()),
                         button.front().id().equals(pulled)));
+    }
+
+    /** Gives the keyboard to a drawer, if it is one of these. */
+    void focus(String drawer) {
+        buttons.values().stream()
+                .filter(button -> button.front().id().equals(drawer))
+                .forEach(DrawerButton::requestFocus);
     }
 
     /** Scrolls so far that the pulled drawer is in view. */

@@ -3,6 +3,7 @@ package hornbook.viewer.drawers;
 import hornbook.shared.stock.CabinetPlan;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
@@ -19,8 +20,10 @@ final class CabinetTabs extends FlowPane {
 
     void show(DrawersView view) {
         ToggleGroup group = new ToggleGroup();
-        List<ToggleButton> tabs =
-                view.cabinets().stream().map(plan -> tab(plan, view, group)).toList();
+        List<ToggleButton> tabs = Stream.concat(
+                        view.cabinets().stream().map(plan -> tab(plan, view, group)),
+                        view.shop().places().isEmpty() ? Stream.of() : Stream.of(places(view, group)))
+                .toList();
         boolean hadFocus = getChildren().stream().anyMatch(node -> node.isFocused());
         getChildren().setAll(tabs);
         if (hadFocus) {
@@ -43,9 +46,22 @@ final class CabinetTabs extends FlowPane {
         String found =
                 lit == 0 ? "" : ", " + lit + (lit == 1 ? " drawer holds" : " drawers hold") + " what you look for";
         tab.setAccessibleText(plan.name() + ", " + plan.where() + found);
+        return choosing(tab, plan.id());
+    }
+
+    private ToggleButton places(DrawersView view, ToggleGroup group) {
+        ToggleButton tab = new ToggleButton("Other places");
+        tab.setToggleGroup(group);
+        tab.setSelected(view.chosen().equals(DrawersView.PLACES));
+        tab.setId("tab-" + DrawersView.PLACES);
+        tab.setAccessibleText("Hooks, shelves, tubes and parts horns");
+        return choosing(tab, DrawersView.PLACES);
+    }
+
+    private ToggleButton choosing(ToggleButton tab, String id) {
         tab.setOnAction(pressed -> {
             tab.setSelected(true);
-            choose.accept(plan.id());
+            choose.accept(id);
         });
         return tab;
     }

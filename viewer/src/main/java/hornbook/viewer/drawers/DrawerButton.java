@@ -53,7 +53,7 @@ final class DrawerButton extends Button {
 
     private String state() {
         return switch (front.labelState()) {
-            case RIGHT -> "right";
+            case RIGHT -> front.unsure() ? "unsure" : "right";
             case DRIFTED -> "drifted";
             case NONE -> "unlabelled";
         };

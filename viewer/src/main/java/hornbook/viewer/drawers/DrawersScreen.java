@@ -1,14 +1,19 @@
 package hornbook.viewer.drawers;
 
 import hornbook.shared.stock.CabinetPlan;
+import hornbook.viewer.hand.HandModel;
+import hornbook.viewer.hand.OpenDrawer;
 import hornbook.viewer.widget.Words;
 import hornbook.viewer.window.Screen;
 import hornbook.viewer.window.ScreenName;
+import java.util.List;
 import java.util.Objects;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
@@ -16,22 +21,25 @@ import org.jspecify.annotations.Nullable;
 /** Every cabinet of the shop, drawn as it stands. */
 public final class DrawersScreen implements Screen {
     /** Where labels would get narrower than this, in pixels, an open drawer shows below the cabinet, not beside it. */
-    private static final double NARROWEST_LABEL = 84;
+    private static final double NARROWEST_LABEL = 52;
 
     private final DrawersModel model;
     private final BorderPane root = new BorderPane();
     private final CabinetTabs tabs;
+    private final Attention attention;
     private final Label about = new Label();
     private final Label trouble = new Label();
     private final ScrollPane stand = new ScrollPane();
-    private final DrawerPanel panel;
+    private final OpenDrawer panel;
 
     private @Nullable CabinetFront front;
+    private String pulled = "";
 
-    public DrawersScreen(DrawersModel model) {
+    public DrawersScreen(DrawersModel model, HandModel hand) {
         this.model = model;
         tabs = new CabinetTabs(model::choose);
-        panel = new DrawerPanel(model::close);
+        attention = new Attention(model::light, model::lookThrough);
+        panel = new OpenDrawer(hand, model::close, tool -> {});
         root.getStyleClass().add("drawers");
         root.getStylesheets()
                 .add(Objects.requireNonNull(DrawersScreen.class.getResource("drawers.css"))
@@ -40,12 +48,21 @@ public final class DrawersScreen implements Screen {
         about.setWrapText(true);
         trouble.getStyleClass().add("banner");
         trouble.setWrapText(true);
-        root.setTop(new VBox(tabs, about, trouble));
+        root.setTop(new VBox(tabs, about, attention, trouble));
         stand.setFitToWidth(true);
         stand.setFitToHeight(true);
         stand.getStyleClass().add("stand");
         root.setCenter(stand);
+        root.addEventHandler(KeyEvent.KEY_TYPED, this::typed);
         model.onChange(this::draw);
+        root.widthProperty().subscribe(() -> drawOpen(model.view()));
+    }
+
+    private void typed(KeyEvent key) {
+        if ("g".equalsIgnoreCase(key.getCharacter()) && !(key.getTarget() instanceof TextInputControl)) {
+            model.lookThrough();
+            key.consume();
+        }
     }
 
     @Override
@@ -65,14 +82,18 @@ public final class DrawersScreen implements Screen {
 
     @Override
     public boolean back() {
-        return model.close();
+        return model.back();
     }
 
     private void draw(DrawersView view) {
         tabs.show(view);
         trouble.setText(view.trouble());
         shown(trouble, view.trouble() != null);
-        view.cabinet().ifPresentOrElse(plan -> draw(plan, view), this::drawNone);
+        if (view.chosen().equals(DrawersView.PLACES)) {
+            drawPlaces(view);
+        } else {
+            view.cabinet().ifPresentOrElse(plan -> draw(plan, view), this::drawNone);
+        }
         drawOpen(view);
     }
 
@@ -82,30 +103,64 @@ public final class DrawersScreen implements Screen {
             now = new CabinetFront(plan, model::open);
             front = now;
             stand.setContent(now);
+            attention.show(plan);
         }
         now.show(view);
         about.setText(Words.sentence(plan.where()) + " " + plan.notes());
+        shown(attention, view.open() == null);
+    }
+
+    private void drawPlaces(DrawersView view) {
+        front = null;
+        stand.setContent(new PlacesFront(view.shop().places(), model::open));
+        about.setText("What is in no drawer: hooks, shelves, tubes, horns kept for parts.");
+        shown(attention, false);
     }
 
     private void drawNone() {
         front = null;
         stand.setContent(null);
         about.setText("No cabinet is entered yet.");
+        shown(attention, false);
     }
 
     private void drawOpen(DrawersView view) {
-        if (view.open() != null) {
-            panel.show(view.open());
-        }
-        boolean below = view.cabinet().map(this::wantsPanelBelow).orElse(false);
         boolean open = view.open() != null;
+        boolean below = view.cabinet().map(this::wantsPanelBelow).orElse(false);
         shown(about, !open);
-        root.setRight(open && !below ? panel : null);
-        root.setBottom(open && below ? panel : null);
+        place(open && !below, open && below);
         panel.getStyleClass().removeAll("beside", "below");
         panel.getStyleClass().add(below ? "below" : "beside");
-        if (front != null && open) {
-            Platform.runLater(front::showPulled);
+        CabinetFront now = front;
+        if (now != null) {
+            stand(now, open, open && !below);
+        }
+        pulled = view.open() == null ? "" : view.open();
+    }
+
+    private void stand(CabinetFront cabinet, boolean open, boolean squeezed) {
+        cabinet.getStyleClass().remove("squeezed");
+        cabinet.getStyleClass().addAll(squeezed ? List.of("squeezed") : List.of());
+        if (open) {
+            Platform.runLater(cabinet::showPulled);
+        } else if (!pulled.isEmpty()) {
+            cabinet.focus(pulled);
+        }
+    }
+
+    /** First away, then there: a node cannot be at two places, not even for a moment. */
+    private void place(boolean beside, boolean below) {
+        if (!beside) {
+            root.setRight(null);
+        }
+        if (!below) {
+            root.setBottom(null);
+        }
+        if (beside) {
+            root.setRight(panel);
+        }
+        if (below) {
+            root.setBottom(panel);
         }
     }
 

@@ -3,6 +3,7 @@ package hornbook.viewer.find;
 import hornbook.indexer.search.Answer;
 import hornbook.indexer.search.Hit;
 import hornbook.indexer.search.Question;
+import hornbook.viewer.card.Block;
 import hornbook.viewer.card.Card;
 import hornbook.viewer.card.Cards;
 import hornbook.viewer.work.Ends;
@@ -110,6 +111,29 @@ public final class FindModel {
         before.clear();
         load(kind, id);
     }
+
+    /** Where what is open lies, or else what is chosen. */
+    Optional<Lying> lying() {
+        Card open = view.card();
+        if (open != null) {
+            return open.blocks().stream()
+                    .filter(Block.Lies.class::isInstance)
+                    .map(Block.Lies.class::cast)
+                    .findFirst()
+                    .map(lies -> new Lying(lies.drawer(), open.kind().equals("lot") ? open.id() : ""));
+        }
+        return view.chosenHit()
+                .filter(hit -> hit.drawer() != null)
+                .map(hit -> new Lying(
+                        Objects.requireNonNull(hit.drawer()), hit.kind().equals("lot") ? hit.id() : ""));
+    }
+
+    /**
+     * Where something lies.
+     *
+     * @param lot its number where it is a lot; else empty
+     */
+    record Lying(String drawer, String lot) {}
 
     /** Opens another record out of the open card; back leads to that card again. */
     void follow(String kind, String id) {

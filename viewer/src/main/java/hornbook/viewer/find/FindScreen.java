@@ -19,6 +19,7 @@ public final class FindScreen implements Searching {
             + " a symptom.\n\nneck screw\n3-48\n2.74 mm\nlow B\u266d warbles\nhow did the last overhaul go";
 
     private final FindModel model;
+    private final Puller pull;
     private final BorderPane root = new BorderPane();
     private final HitList hits;
     private final CardPane pane;
@@ -27,16 +28,18 @@ public final class FindScreen implements Searching {
     private @Nullable Card drawn;
 
     /**
-     * @param pull shows a drawer in its cabinet
+     * @param pull shows a drawer in its cabinet, with a lot in hand where one is named
      * @param bench puts a horn, a job's horn or a model on the bench
      */
-    public FindScreen(FindModel model, Consumer<String> pull, Consumer<Card> bench) {
+    public FindScreen(FindModel model, Puller pull, Consumer<Card> bench) {
         this.model = model;
+        this.pull = pull;
         hits = new HitList(place -> {
             model.choose(place);
             model.open();
         });
-        pane = new CardPane(link -> model.follow(link.kind(), link.id()), pull, model::close, bench);
+        pane = new CardPane(
+                link -> model.follow(link.kind(), link.id()), drawer -> pull(""), model::close, bench);
         root.getStyleClass().add("find");
         root.getStylesheets()
                 .add(Objects.requireNonNull(FindScreen.class.getResource("find.css"))
@@ -79,6 +82,11 @@ public final class FindScreen implements Searching {
     @Override
     public void open() {
         model.open();
+    }
+
+    @Override
+    public void pull(String then) {
+        model.lying().ifPresent(lying -> pull.pull(lying.drawer(), lying.lot(), then));
     }
 
     private void draw(FindView view) {

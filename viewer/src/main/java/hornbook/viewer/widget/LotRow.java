@@ -14,6 +14,9 @@ public final class LotRow extends HBox {
         getStyleClass().add("lot-row");
         Label count = new Label(lot.count());
         count.getStyleClass().addAll("count", lot.count().equals("0") ? "none" : "some");
+        if (!Character.isDigit(lot.count().charAt(0))) {
+            count.getStyleClass().add("rough");
+        }
         VBox words = new VBox(Words.text(lot.title(), "lot-title"));
         HBox.setHgrow(words, Priority.ALWAYS);
         String sizes = Stream.of(lot.dimensions().replace(";", "  ").replace("=", " "), lot.thread(), lot.state())

@@ -8,8 +8,8 @@ import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 
 /**
- * The keyboard of the whole window: Ctrl+K or / to the search box, Alt+1 to Alt+8 to the screens, Esc back, Ctrl with
- * plus, minus and 0 for the size of type.
+ * The keyboard of the whole window: Ctrl+K or / to the search box, Alt and a digit to the screens, Esc back, Ctrl+Z to
+ * take back, Ctrl with plus, minus and 0 for the size of type; and the reader of label codes, which types like one.
  */
 final class Keys {
     private static final double A_STEP = 1.1;
@@ -17,6 +17,7 @@ final class Keys {
     private final Scene scene;
     private final Shell shell;
     private final Dress dress;
+    private final Scan scan = new Scan();
 
     Keys(Scene scene, Shell shell, Dress dress) {
         this.scene = scene;
@@ -36,6 +37,9 @@ final class Keys {
         on(KeyCode.MINUS, () -> zoom(1 / A_STEP));
         on(KeyCode.SUBTRACT, () -> zoom(1 / A_STEP));
         on(KeyCode.DIGIT0, () -> dress.change(dress.settings().unzoomed()));
+        scene.addEventFilter(KeyEvent.KEY_PRESSED, this::scanned);
+        scene.addEventFilter(KeyEvent.KEY_TYPED, this::scanning);
+        scene.addEventFilter(KeyEvent.KEY_PRESSED, this::takingBack);
         scene.addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
         scene.addEventFilter(KeyEvent.KEY_TYPED, this::typed);
     }
@@ -46,6 +50,56 @@ final class Keys {
 
     private void zoom(double factor) {
         dress.change(dress.settings().zoomed(factor));
+    }
+
+    private void scanning(KeyEvent key) {
+        if (key.getCharacter().length() != 1
+                || Character.isISOControl(key.getCharacter().charAt(0))) {
+            return;
+        }
+        boolean before = scan.reading(now());
+        if (scan.typed(key.getCharacter().charAt(0), now())) {
+            key.consume();
+            if (!before) {
+                takeOutName();
+            }
+        }
+    }
+
+    /** What the reader wrote into a field before it was known to be one. */
+    private void takeOutName() {
+        if (scene.getFocusOwner() instanceof TextInputControl field) {
+            int end = field.getCaretPosition();
+            int start = end - Scan.NAME.length();
+            if (start >= 0 && field.getText(start, end).equals(Scan.NAME)) {
+                field.deleteText(start, end);
+            }
+        }
+    }
+
+    private void scanned(KeyEvent key) {
+        if (!scan.reading(now())) {
+            return;
+        }
+        key.consume();
+        switch (key.getCode()) {
+            case ENTER, TAB -> scan.ended(now()).ifPresent(shell::scanned);
+            case ESCAPE -> scan.ended(now());
+            default -> {}
+        }
+    }
+
+    private static long now() {
+        return System.currentTimeMillis();
+    }
+
+    /** Inside a text it takes back what was typed there, as everywhere. */
+    private void takingBack(KeyEvent key) {
+        boolean writing = scene.getFocusOwner() instanceof TextInputControl field && field.isUndoable();
+        if (key.getCode() == KeyCode.Z && key.isShortcutDown() && !key.isShiftDown() && !writing) {
+            shell.takeBack();
+            key.consume();
+        }
     }
 
     private void pressed(KeyEvent key) {

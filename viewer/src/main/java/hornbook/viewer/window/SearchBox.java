@@ -1,9 +1,11 @@
 package hornbook.viewer.window;
 
+import java.util.Locale;
 import java.util.function.Consumer;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -19,7 +21,8 @@ final class SearchBox extends HBox {
         field.setPromptText("Part, drawer, horn, size, serial, symptom\u2026");
         field.setAccessibleRole(AccessibleRole.TEXT_FIELD);
         field.setAccessibleText("Search everything");
-        field.setAccessibleHelp("Type to search. Up and Down choose a result, Enter opens it.");
+        field.setAccessibleHelp(
+                "Type to search. Up and Down choose a result, Enter opens it, Ctrl+Enter pulls its drawer.");
         field.setId("search");
         HBox.setHgrow(field, Priority.ALWAYS);
         getChildren().addAll(new Icon(Icons.FIND), field);
@@ -31,7 +34,11 @@ final class SearchBox extends HBox {
 
     void guides(Searching screen) {
         field.addEventFilter(KeyEvent.KEY_PRESSED, key -> {
-            if (key.isShortcutDown() || key.isAltDown()) {
+            if (key.isShortcutDown() && !key.isAltDown()) {
+                pulling(key, screen);
+                return;
+            }
+            if (key.isAltDown()) {
                 return;
             }
             switch (key.getCode()) {
@@ -46,6 +53,19 @@ final class SearchBox extends HBox {
             }
             key.consume();
         });
+    }
+
+    /** What follows a drawer's pulling is one key less: Ctrl+T takes, Ctrl and a digit counts. */
+    private static void pulling(KeyEvent key, Searching screen) {
+        boolean digit = key.getCode().isDigitKey() && key.getCode() != KeyCode.DIGIT0;
+        if (key.getCode() == KeyCode.ENTER) {
+            screen.pull("");
+        } else if (key.getCode() == KeyCode.T || digit) {
+            screen.pull(key.getCode().getChar().toLowerCase(Locale.ROOT));
+        } else {
+            return;
+        }
+        key.consume();
     }
 
     boolean has(Node node) {

@@ -10,4 +10,11 @@ public interface Searching extends Screen {
 
     /** Opens what is chosen. */
     void open();
+
+    /**
+     * Pulls the drawer in which what is chosen lies.
+     *
+     * @param then the sign typed over the open drawer at once; empty for none
+     */
+    default void pull(String then) {}
 }

@@ -5,8 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.Consumer;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.VBox;
 
 /** The frame round the screens, and the way from one to another. */
 public final class Shell extends BorderPane {
@@ -15,6 +18,9 @@ public final class Shell extends BorderPane {
     private final SearchBox search = new SearchBox();
     private final TopBar top;
     private final Rail rail;
+    private final VBox foot = new VBox();
+    private Consumer<String> reader = code -> {};
+    private Runnable takingBack = () -> {};
 
     /**
      * @param title whose shop it is
@@ -27,6 +33,7 @@ public final class Shell extends BorderPane {
         top = new TopBar(title, search);
         setTop(top);
         setLeft(rail);
+        setBottom(foot);
         all.stream()
                 .filter(Searching.class::isInstance)
                 .map(Searching.class::cast)
@@ -86,7 +93,30 @@ public final class Shell extends BorderPane {
         Label strip = new Label(words);
         strip.getStyleClass().add("strip");
         strip.setMaxWidth(Double.MAX_VALUE);
-        setBottom(strip);
+        foot(strip);
+    }
+
+    /** Puts something below every screen. */
+    public void foot(Node node) {
+        foot.getChildren().add(node);
+    }
+
+    /** Who is told the code of a label that was read, from whatever screen. */
+    public void onScan(Consumer<String> told) {
+        reader = told;
+    }
+
+    void scanned(String code) {
+        reader.accept(code);
+    }
+
+    /** Who takes back what was done last. */
+    public void onTakeBack(Runnable takeBack) {
+        takingBack = takeBack;
+    }
+
+    void takeBack() {
+        takingBack.run();
     }
 
     private Screen screen(ScreenName name) {

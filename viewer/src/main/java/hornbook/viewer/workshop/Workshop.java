@@ -31,11 +31,14 @@ import hornbook.shared.photo.Photos;
 import hornbook.shared.restock.Restock;
 import hornbook.shared.restock.RestockQuestion;
 import hornbook.shared.shop.BadInput;
+import hornbook.shared.stock.CabinetBook;
 import hornbook.shared.stock.DrawerBook;
 import hornbook.shared.stock.Furniture;
+import hornbook.shared.stock.OpenJobs;
 import hornbook.shared.stock.Stock;
 import hornbook.shared.stock.StockBook;
 import hornbook.shared.stock.ToolBook;
+import hornbook.shared.stock.Tools;
 import hornbook.shared.store.Access;
 import hornbook.shared.store.Books;
 import java.nio.file.Path;
@@ -99,6 +102,19 @@ public final class Workshop implements AutoCloseable {
 
     public DrawerBook drawerBook() {
         return new DrawerBook(books);
+    }
+
+    public CabinetBook cabinetBook() {
+        return new CabinetBook(books);
+    }
+
+    /** Which jobs a part may be taken for. */
+    public OpenJobs openJobs() {
+        return new OpenJobs(books);
+    }
+
+    public Tools tools() {
+        return new Tools(books);
     }
 
     public ToolBook toolBook() {

@@ -4,10 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.shared.stock.CabinetPlan;
 import hornbook.shared.stock.DrawerFront;
-import hornbook.shared.stock.Furniture;
-import hornbook.shared.stock.LotLine;
 import hornbook.viewer.demo.DemoShop;
-import hornbook.viewer.work.Work;
 import hornbook.viewer.workshop.Workshop;
 import java.nio.file.Path;
 import java.util.Set;
@@ -38,7 +35,7 @@ class DrawersModelTest {
 
     @BeforeEach
     void show() {
-        model = new DrawersModel(Work.atOnce(), new Furniture(shop.books()), shop.stock());
+        model = OnDemo.of(shop).drawers();
         model.refresh();
     }
 
@@ -60,7 +57,7 @@ class DrawersModelTest {
     void openingADrawerBringsItsCabinetIntoView() {
         model.open("d-apoth-r4c8");
         assertThat(model.view().chosen()).isEqualTo("c-apoth");
-        assertThat(model.view().open().lots()).extracting(LotLine::id).contains("lot-0933");
+        assertThat(model.view().open()).isEqualTo("d-apoth-r4c8");
     }
 
     @Test
@@ -91,5 +88,26 @@ class DrawersModelTest {
         model.open("d-card-r5c5");
         model.light(Set.of("d-apoth-r4c8"));
         assertThat(model.view().chosen()).isEqualTo("c-card");
+    }
+
+    @Test
+    void aPlaceThatIsNoDrawerIsOpenedAmongTheOthers() {
+        model.open("parts horn C");
+        assertThat(model.view().open()).isEqualTo("pl-parts-horn-c");
+        assertThat(model.view().chosen()).isEqualTo(DrawersView.PLACES);
+    }
+
+    @Test
+    void theWalkGoesRowByRowToTheEnd() {
+        model.choose("c-spool");
+        model.lookThrough();
+        assertThat(model.view().open()).isEqualTo("d-spool-r1c1");
+        int seen = 0;
+        while (model.view().open() != null) {
+            seen++;
+            model.next();
+        }
+        assertThat(seen).isEqualTo(24);
+        assertThat(model.view().trouble()).contains("last drawer");
     }
 }

@@ -2,12 +2,10 @@ package hornbook.viewer.drawers;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hornbook.shared.stock.Furniture;
 import hornbook.viewer.demo.DemoShop;
 import hornbook.viewer.window.Fx;
 import hornbook.viewer.window.HornbookWindow;
 import hornbook.viewer.window.Shell;
-import hornbook.viewer.work.Work;
 import hornbook.viewer.workshop.Workshop;
 import java.nio.file.Path;
 import java.util.List;
@@ -36,9 +34,10 @@ class DrawersScreenTest {
         Fx.start();
         shop = DemoShop.in(folder.resolve("shop"));
         window = Fx.on(() -> {
-            model = new DrawersModel(Work.atOnce(), new Furniture(shop.books()), shop.stock());
+            OnDemo parts = OnDemo.of(shop);
+            model = parts.drawers();
             HornbookWindow made = new HornbookWindow("Hornbook", folder.resolve("look"));
-            made.present(new Shell("The Warm Room", List.of(new DrawersScreen(model))));
+            made.present(new Shell("The Warm Room", List.of(new DrawersScreen(model, parts.hand()))));
             made.show();
             made.stage().setWidth(1280);
             made.stage().setHeight(800);
@@ -60,7 +59,7 @@ class DrawersScreenTest {
             Fx.run(() -> new Robot().keyType(key));
             Fx.settle();
         }
-        assertThat(Fx.on(() -> model.view().open().id())).isEqualTo("d-card-r2c1");
+        assertThat(Fx.on(() -> model.view().open())).isEqualTo("d-card-r2c1");
         Fx.picture(scene(), "drawers-card-open");
         Fx.run(() -> new Robot().keyType(KeyCode.ESCAPE));
         Fx.settle();

@@ -1,0 +1,185 @@
+package hornbook.viewer.hand;
+
+import hornbook.shared.shop.BadInput;
+import hornbook.shared.shop.ShopUnavailable;
+import hornbook.shared.stock.DrawerCard;
+import hornbook.shared.stock.LotLine;
+import hornbook.shared.store.Deed;
+import hornbook.viewer.ask.Answers;
+import hornbook.viewer.ask.Ask;
+import hornbook.viewer.ask.Field;
+import hornbook.viewer.work.Ends;
+import hornbook.viewer.work.Work;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/** What hands do to the drawer that is open, without a widget. */
+public final class HandModel {
+    private final Work work;
+    private final Hands hands;
+    private Consumer<HandView> listener = view -> {};
+    private Consumer<Boolean> after = looked -> {};
+    private HandView view = HandView.NOTHING;
+    private Optional<String> lastJob = Optional.empty();
+
+    public HandModel(Work work, Hands hands) {
+        this.work = work;
+        this.hands = hands;
+    }
+
+    HandView view() {
+        return view;
+    }
+
+    void onChange(Consumer<HandView> draw) {
+        listener = draw;
+        draw.accept(view);
+    }
+
+    /** Told after each deed, as what is shown is no longer what is; and whether the drawer was looked through. */
+    public void onDeed(Consumer<Boolean> told) {
+        after = told;
+    }
+
+    /** A drawer was pulled, or the pulled one asked again; the lot in hand and a question begun stay where they can. */
+    public void show(Opened opened) {
+        boolean same =
+                view.card() != null && view.card().id().equals(opened.card().id());
+        HandView now = HandView.of(opened, same ? view.chosen() : 0);
+        Ask ask = view.ask();
+        show(same && ask != null && view.act() != null ? now.asking(view.act(), ask) : now);
+    }
+
+    /** Takes that lot in hand, if it lies here. */
+    public void choose(String lot) {
+        DrawerCard card = view.card();
+        if (card == null) {
+            return;
+        }
+        card.lots().stream()
+                .filter(line -> line.id().equals(lot))
+                .findFirst()
+                .ifPresent(line -> show(view.choosing(card.lots().indexOf(line))));
+    }
+
+    public void close() {
+        show(HandView.NOTHING);
+    }
+
+    void step(int by) {
+        show(view.choosing(view.chosen() + by));
+    }
+
+    /** Begins an act: asks what must be known, or does it at once. */
+    void begin(Act act) {
+        if (view.card() == null || (act.onLot() && view.lot().isEmpty())) {
+            return;
+        }
+        Questions.before(act, view, lastJob)
+                .ifPresentOrElse(ask -> show(view.asking(act, ask)), () -> act(act, new Answers(java.util.Map.of())));
+    }
+
+    /** Asks whether the drawer is as its label says. */
+    public void look() {
+        begin(Act.LOOK);
+    }
+
+    /** A sign typed over the open drawer: a digit begins a count, a letter its act. Whether it meant something. */
+    public boolean press(char sign) {
+        if (Character.isDigit(sign)) {
+            count(String.valueOf(sign));
+            return true;
+        }
+        Optional<Act> act = Act.of(Character.toLowerCase(sign));
+        act.ifPresent(this::begin);
+        return act.isPresent();
+    }
+
+    void count(String digit) {
+        if (view.lot().isPresent()) {
+            Questions.before(Act.COUNT, view, lastJob)
+                    .ifPresent(ask -> show(view.asking(Act.COUNT, begun(ask, digit))));
+        }
+    }
+
+    private static Ask begun(Ask ask, String digit) {
+        Field field = ask.fields().getFirst();
+        return new Ask(ask.title(), ask.doIt(), field.begunWith(digit));
+    }
+
+    void answer(Answers answers) {
+        if (view.act() != null) {
+            act(view.act(), answers);
+        }
+    }
+
+    /** Leaves the question; whether there was one. */
+    public boolean leave() {
+        if (view.ask() == null) {
+            return false;
+        }
+        show(view.answered());
+        return true;
+    }
+
+    /** The code of a label was read while a place was asked for: it is the answer. Whether it was. */
+    public boolean scanned(String code) {
+        if (view.ask() == null || view.act() != Act.MOVE) {
+            return false;
+        }
+        answer(new Answers(java.util.Map.of("to", code)));
+        return true;
+    }
+
+    private void act(Act act, Answers answers) {
+        if (view.card() == null) {
+            return;
+        }
+        if (act.onLot()) {
+            view.lot().ifPresent(lot -> toLot(act, lot, answers));
+        } else {
+            var card = view.card();
+            doing(act, () -> hands.toDrawer(act, card, answers), () -> {});
+        }
+    }
+
+    private void toLot(Act act, LotLine lot, Answers answers) {
+        doing(act, () -> hands.toLot(act, lot, answers), () -> {
+            if (act == Act.TAKE) {
+                lastJob = Optional.of(answers.text("job")).filter(job -> !job.isEmpty());
+            }
+            if (act == Act.COUNT) {
+                // Whoever counts goes on to the next.
+                step(1);
+            }
+        });
+    }
+
+    void bringBack(LotLine lot) {
+        doing(Act.RETIRE, () -> hands.bringBack(lot.id()), () -> {});
+    }
+
+    private void doing(Act act, Supplier<Deed> deed, Runnable then) {
+        work.write(
+                progress -> deed.get(),
+                new Ends<>(
+                        done -> {
+                            show(view.answered());
+                            then.run();
+                            after.accept(act == Act.LOOK);
+                        },
+                        this::failed));
+    }
+
+    private void failed(Throwable thrown) {
+        boolean told = thrown instanceof BadInput || thrown instanceof ShopUnavailable;
+        String words = String.valueOf(thrown.getMessage());
+        show(view.troubled(told ? words : "This is a fault of Hornbook's own: " + words));
+    }
+
+    private void show(HandView now) {
+        view = now;
+        listener.accept(now);
+    }
+}
