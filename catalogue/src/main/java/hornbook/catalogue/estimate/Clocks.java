@@ -4,6 +4,7 @@ import hornbook.shared.shop.Horn;
 import hornbook.shared.shop.Job;
 import hornbook.shared.shop.TaskTime;
 import hornbook.shared.store.Books;
+import hornbook.shared.store.View;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -12,27 +13,40 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** Reads what the shop's clocks said up to today: a task clocked on several days is one. */
+/** What the shop's clocks said: a task clocked on several days is one. */
 final class Clocks {
     private static final String UNLISTED = "unlisted";
 
-    private Clocks() {}
+    private final Map<String, Horn> hornOf = new HashMap<>();
+    private final List<TaskTime> times;
 
-    static List<Clocked> of(Books books) {
+    private Clocks(View view) {
         Map<String, Horn> horns = new HashMap<>();
-        books.all(Horn.class).forEach(horn -> horns.put(horn.id(), horn));
-        Map<String, Horn> hornOf = new HashMap<>();
-        books.all(Job.class).forEach(job -> {
+        view.all(Horn.class).forEach(horn -> horns.put(horn.id(), horn));
+        view.all(Job.class).forEach(job -> {
             Horn horn = horns.get(job.horn());
             if (horn != null) {
                 hornOf.put(job.id(), horn);
             }
         });
-        LocalDate today = books.today();
+        times = view.all(TaskTime.class);
+    }
+
+    static Clocks read(View view) {
+        return new Clocks(view);
+    }
+
+    /** Up to today. */
+    static List<Clocked> of(Books books) {
+        return books.reading(view -> read(view).until(view.today()));
+    }
+
+    /** Up to a day, that day included. */
+    List<Clocked> until(LocalDate last) {
         Map<List<String>, Clocked> clocked = new LinkedHashMap<>();
-        for (TaskTime time : books.all(TaskTime.class)) {
+        for (TaskTime time : times) {
             Horn horn = hornOf.get(time.job());
-            if (horn != null && !time.date().isAfter(today)) {
+            if (horn != null && !time.date().isAfter(last)) {
                 clocked.merge(List.of(time.job(), time.task(), time.who()), of(time, horn), Clocks::added);
             }
         }

@@ -12,17 +12,20 @@ import org.hipparchus.linear.RealMatrix;
  * job's own slowness once a job, the rest of each task by itself. The same seed gives the same answer.
  */
 final class Draws {
-    private static final int DRAWS = 20_000;
+    /** So many that a quantile of the sum stands within a hundredth. */
+    static final int MANY = 20_000;
+
     private static final long SEED = 1896;
 
     private final double[][] minutes;
-    private final double[] sums = new double[DRAWS];
+    private final double[] sums;
 
     /** One task to draw: its book minutes for the whole count, its spread, and where its effects stand. */
     record Drawn(double book, double sigma, int[] places) {}
 
-    Draws(List<Drawn> tasks, History history) {
-        minutes = new double[tasks.size()][DRAWS];
+    Draws(List<Drawn> tasks, History history, int draws) {
+        minutes = new double[tasks.size()][draws];
+        sums = new double[draws];
         Effects effects = history.effects();
         int[] known = tasks.stream()
                 .flatMapToInt(t -> Arrays.stream(t.places()))
@@ -33,7 +36,7 @@ final class Draws {
         RealMatrix lower = known.length == 0 ? null : lower(effects.covariance(), known);
         SplittableRandom random = new SplittableRandom(SEED);
         double rest = Math.sqrt(effects.rest());
-        for (int d = 0; d < DRAWS; d++) {
+        for (int d = 0; d < sums.length; d++) {
             double[] drawn = new double[effects.effects().length];
             if (lower != null) {
                 double[] apart = lower.operate(normal(random, known.length));
@@ -95,7 +98,7 @@ final class Draws {
         double meanSum = Arrays.stream(sums).average().orElse(0);
         double together = 0;
         double alone = 0;
-        for (int d = 0; d < DRAWS; d++) {
+        for (int d = 0; d < sums.length; d++) {
             together += (minutes[task][d] - meanTask) * (sums[d] - meanSum);
             alone += (sums[d] - meanSum) * (sums[d] - meanSum);
         }

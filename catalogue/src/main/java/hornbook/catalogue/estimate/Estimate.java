@@ -32,10 +32,15 @@ public final class Estimate {
     }
 
     Estimate(List<Clocked> clocked, Catalogue catalogue) {
+        this(clocked, catalogue, null);
+    }
+
+    /** @param before an estimate from a little less of the same clocks */
+    Estimate(List<Clocked> clocked, Catalogue catalogue, @Nullable Estimate before) {
         this.catalogue = catalogue;
         this.book = new Book(catalogue.tasks());
         this.clocked = clocked;
-        this.history = new History(clocked, book);
+        this.history = new History(clocked, book, before == null ? null : before.history.effects());
     }
 
     /**
@@ -44,6 +49,22 @@ public final class Estimate {
      * @throws BadInput for a task or model that is not known, or a count below 1
      */
     public EstimateAnswer estimate(EstimateQuestion question) {
+        Asked asked = asked(question);
+        return answer(question.tasks(), asked.drawn(), jobs(asked.instrument(), asked.make(), asked.model()));
+    }
+
+    /** The quantiles of the sum alone, from fewer draws: for asking many times. */
+    Draws roughly(EstimateQuestion question, int draws) {
+        return new Draws(asked(question).drawn(), history, draws);
+    }
+
+    private record Asked(
+            List<Draws.Drawn> drawn,
+            String instrument,
+            @Nullable String make,
+            @Nullable Model model) {}
+
+    private Asked asked(EstimateQuestion question) {
         if (question.tasks().isEmpty()) {
             throw new BadInput("no task was named: name one as --task task-pad-fit:24");
         }
@@ -55,7 +76,7 @@ public final class Estimate {
         for (TaskCount task : question.tasks()) {
             drawn.add(drawn(task, instrument, make, model, who));
         }
-        return answer(question.tasks(), drawn, jobs(instrument, make, model));
+        return new Asked(drawn, instrument, make, model);
     }
 
     private Draws.Drawn drawn(
@@ -77,7 +98,7 @@ public final class Estimate {
     }
 
     private EstimateAnswer answer(List<TaskCount> tasks, List<Draws.Drawn> drawn, FromJobs jobs) {
-        Draws draws = new Draws(drawn, history);
+        Draws draws = new Draws(drawn, history, Draws.MANY);
         List<Line> lines = new ArrayList<>();
         for (int i = 0; i < tasks.size(); i++) {
             TaskCount task = tasks.get(i);
@@ -109,6 +130,11 @@ public final class Estimate {
         return jobs.all() < FEW_JOBS
                 ? List.of("from " + jobs.all() + " jobs only: the book still speaks loudest")
                 : List.of();
+    }
+
+    /** How many jobs with clocks are behind the estimates. */
+    int jobs() {
+        return history.jobs(c -> true);
     }
 
     private FromJobs jobs(String instrument, @Nullable String make, @Nullable Model model) {

@@ -30,6 +30,11 @@ final class History {
     private final Effects effects;
 
     History(List<Clocked> all, Book book) {
+        this(all, book, null);
+    }
+
+    /** @param near effects found in a little less of the same history: where the search begins */
+    History(List<Clocked> all, Book book, @Nullable Effects near) {
         clocked = all;
         List<Observation> observations = new ArrayList<>();
         for (Clocked c : all) {
@@ -43,7 +48,11 @@ final class History {
             sizes[k] = levels[k].size();
         }
         model = new MixedModel(sizes, observations);
-        effects = observations.size() < FEW ? model.solve(START, 1) : model.fit(START, 1, STEPS);
+        if (observations.size() < FEW) {
+            effects = model.solve(START, 1);
+        } else {
+            effects = near == null ? model.fit(START, 1, STEPS) : model.fit(near.variances(), near.rest(), STEPS);
+        }
     }
 
     private Observation observed(Clocked c, double book, Book tasks) {

@@ -11,6 +11,9 @@ import org.hipparchus.linear.RealMatrix;
  * exactly one level, is eliminated first, as it has the most levels.
  */
 final class MixedModel {
+    /** Observations that agree to the last digit leave no rest, and nothing to divide by. */
+    private static final double LEAST_REST = 1e-4;
+
     private final int[] sizes;
     private final int[] starts;
     private final int others;
@@ -130,7 +133,9 @@ final class MixedModel {
                 next[k] = Math.max(spread(now, k), 1e-9);
                 moved = Math.max(moved, Math.abs(next[k] - variances[k]) / (variances[k] + 1e-4));
             }
-            rest = (squares - dot(sums, now.effects()) - dot(lastSums, now.lastEffects())) / observations;
+            rest = Math.max(
+                    (squares - dot(sums, now.effects()) - dot(lastSums, now.lastEffects())) / observations,
+                    LEAST_REST * squares / observations);
             variances = next;
             if (moved < 1e-3) {
                 break;

@@ -25,14 +25,22 @@ public record Deliveries(List<Integer> days) {
      * @param receipts ledger lines of this supplier; others than dated receipts are passed over
      */
     public static Deliveries of(Supplier supplier, Collection<Movement> receipts) {
-        List<Integer> ledger = receipts.stream()
-                .filter(m -> m.kind() == MovementKind.RECEIPT && supplier.id().equals(m.supplier()))
+        List<Integer> ledger = recorded(receipts.stream()
+                        .filter(m -> m.kind() == MovementKind.RECEIPT
+                                && supplier.id().equals(m.supplier()))
+                        .toList())
+                .days();
+        List<Integer> written = written(supplier.leadDaysObserved());
+        return new Deliveries(ledger.size() < ENOUGH && written.size() > ledger.size() ? written : ledger);
+    }
+
+    /** Those of some receipts alone, each order once however many lots came with it. */
+    public static Deliveries recorded(Collection<Movement> receipts) {
+        return new Deliveries(receipts.stream()
                 .flatMap(m -> Arrival.of(m).stream())
                 .distinct()
                 .map(Arrival::days)
-                .toList();
-        List<Integer> written = written(supplier.leadDaysObserved());
-        return new Deliveries(ledger.size() < ENOUGH && written.size() > ledger.size() ? written : ledger);
+                .toList());
     }
 
     private record Arrival(String order, int days) {

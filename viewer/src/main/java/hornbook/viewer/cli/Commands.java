@@ -33,6 +33,7 @@ final class Commands {
         byName.put("horn", () -> HornCommand.line(frame));
         add("restock", () -> new RestockCommand(frame));
         add("estimate", () -> new EstimateCommand(frame));
+        add("year", () -> new YearCommand(frame));
         add("pictures", () -> new PicturesCommand(frame));
         add("index", () -> new IndexCommand(frame));
         add("import", () -> new ImportCommand(frame));

@@ -3,9 +3,11 @@ package hornbook.viewer.cli;
 import hornbook.catalogue.estimate.EstimateAnswer;
 import hornbook.catalogue.estimate.EstimateQuestion;
 import hornbook.catalogue.estimate.EstimateQuestion.TaskCount;
+import hornbook.catalogue.estimate.HonestyAnswer;
 import hornbook.shared.shop.BadInput;
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -17,11 +19,7 @@ import picocli.CommandLine.Option;
         header = "How long a list of work may take, from this shop's own clocks.",
         footer = "hornbook estimate --task task-pads-out:24 --task task-pad-fit:24 --model m-brindlow-nightferry-tenor")
 final class EstimateCommand implements Callable<Integer> {
-    @Option(
-            names = "--task",
-            paramLabel = "T[:COUNT]",
-            required = true,
-            description = "A task and how many; may be given again.")
+    @Option(names = "--task", paramLabel = "T[:COUNT]", description = "A task and how many; may be given again.")
     List<String> tasks = List.of();
 
     @Option(names = "--model", paramLabel = "M", description = "The horn's model.")
@@ -36,6 +34,9 @@ final class EstimateCommand implements Callable<Integer> {
     @Nullable
     String who;
 
+    @Option(names = "--honesty", description = "Hold past estimates against what the jobs took; needs no task.")
+    boolean honesty;
+
     private final Frame frame;
 
     EstimateCommand(Frame frame) {
@@ -44,11 +45,39 @@ final class EstimateCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (honesty) {
+            return honest();
+        }
         return frame.reading(workshop -> {
             List<TaskCount> asked = tasks.stream().map(EstimateCommand::counted).toList();
             EstimateAnswer answer = workshop.estimate().estimate(new EstimateQuestion(asked, model, instrument, who));
             return frame.answer(answer, out -> print(out, answer));
         });
+    }
+
+    private int honest() {
+        if (!tasks.isEmpty() || model != null || instrument != null || who != null) {
+            throw new BadInput("--honesty looks at all past jobs: leave the other options out");
+        }
+        return frame.reading(workshop -> {
+            HonestyAnswer answer = workshop.honesty().answer();
+            return answer.jobs() == 0
+                    ? frame.nothing(answer, out -> answer.remarks().forEach(out::println))
+                    : frame.answer(answer, out -> print(out, answer));
+        });
+    }
+
+    private static void print(PrintWriter out, HonestyAnswer answer) {
+        answer.remarks().forEach(out::println);
+        out.printf(
+                "usual error, as a factor: %.2f; of the book alone: %.2f%n",
+                Math.exp(Objects.requireNonNullElse(answer.logError(), 0.0)),
+                Math.exp(Objects.requireNonNullElse(answer.bookLogError(), 0.0)));
+        out.println("came in from  to          jobs  under P50  under P80");
+        answer.over()
+                .forEach(s -> out.printf(
+                        "  %s  %s  %4d  %6.0f %%   %6.0f %%%n",
+                        s.from(), s.to(), s.jobs(), 100 * s.underP50(), 100 * s.underP80()));
     }
 
     private static TaskCount counted(String text) {

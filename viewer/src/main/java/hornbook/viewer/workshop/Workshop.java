@@ -4,6 +4,7 @@ import hornbook.catalogue.diagnose.Diagnose;
 import hornbook.catalogue.entry.Catalogue;
 import hornbook.catalogue.entry.Nearest;
 import hornbook.catalogue.estimate.Estimate;
+import hornbook.catalogue.estimate.Honesty;
 import hornbook.catalogue.exchange.KnowledgeSheets;
 import hornbook.catalogue.exchange.KnownNames;
 import hornbook.catalogue.hornmap.HornMaps;
@@ -41,6 +42,7 @@ import hornbook.shared.stock.ToolBook;
 import hornbook.shared.stock.Tools;
 import hornbook.shared.store.Access;
 import hornbook.shared.store.Books;
+import hornbook.shared.year.Year;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -275,6 +277,14 @@ public final class Workshop implements AutoCloseable {
 
     public Diagnose diagnose() {
         return new Diagnose(catalogue(), books);
+    }
+
+    public Year year() {
+        return new Year(books);
+    }
+
+    public Honesty honesty() {
+        return new Honesty(books, catalogue());
     }
 
     public Estimate estimate() {
