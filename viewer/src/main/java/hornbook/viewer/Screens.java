@@ -1,5 +1,8 @@
 package hornbook.viewer;
 
+import hornbook.catalogue.entry.Catalogue;
+import hornbook.catalogue.entry.Part;
+import hornbook.catalogue.entry.Supply;
 import hornbook.catalogue.exchange.KnownNames;
 import hornbook.shared.gauge.GaugeQuestion;
 import hornbook.shared.gauge.SizeForms;
@@ -16,8 +19,10 @@ import hornbook.viewer.drawers.DrawersScreen;
 import hornbook.viewer.find.FindModel;
 import hornbook.viewer.find.FindScreen;
 import hornbook.viewer.find.Puller;
+import hornbook.viewer.gauges.FitModel;
 import hornbook.viewer.gauges.GaugesScreen;
 import hornbook.viewer.gauges.PadsModel;
+import hornbook.viewer.gauges.PieceKind;
 import hornbook.viewer.gauges.SizeModel;
 import hornbook.viewer.gauges.ThreadModel;
 import hornbook.viewer.gauges.Threads;
@@ -31,9 +36,11 @@ import hornbook.viewer.work.Work;
 import hornbook.viewer.workshop.Workshop;
 import java.io.File;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javafx.stage.FileChooser;
 
 /** Makes the screens of an opened shop and hands each the one service it asks. */
@@ -86,6 +93,7 @@ final class Screens {
 
     private GaugesScreen gauges(Consumer<String> pull) {
         return new GaugesScreen(
+                new FitModel(work, question -> workshop.fit().answer(question), this::pieceKinds),
                 new SizeModel(work, text -> new SizeForms(workshop.sizes()).answer(GaugeQuestion.of(text))),
                 new ThreadModel(work, () -> new Threads(workshop.sizes())),
                 new PadsModel(work, reserve -> workshop.pads().forJobs(List.of(), reserve)),
@@ -114,6 +122,15 @@ final class Screens {
 
     private Pull pull() {
         return new Pull(workshop.stock(), workshop.openJobs());
+    }
+
+    private List<PieceKind> pieceKinds() {
+        Catalogue catalogue = workshop.catalogue();
+        return Stream.concat(
+                        catalogue.all(Part.class).values().stream().map(p -> new PieceKind(p.id(), p.title())),
+                        catalogue.all(Supply.class).values().stream().map(s -> new PieceKind(s.id(), s.title())))
+                .sorted(Comparator.comparing(PieceKind::title))
+                .toList();
     }
 
     private Cards cards() {

@@ -38,8 +38,7 @@ public final class FindScreen implements Searching {
             model.choose(place);
             model.open();
         });
-        pane = new CardPane(
-                link -> model.follow(link.kind(), link.id()), drawer -> pull(""), model::close, bench);
+        pane = new CardPane(link -> model.follow(link.kind(), link.id()), drawer -> pull(""), model::close, bench);
         root.getStyleClass().add("find");
         root.getStylesheets()
                 .add(Objects.requireNonNull(FindScreen.class.getResource("find.css"))

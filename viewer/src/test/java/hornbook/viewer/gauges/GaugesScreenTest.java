@@ -30,6 +30,7 @@ class GaugesScreenTest {
 
     private static final List<String> PULLED = new ArrayList<>();
     private static Workshop shop;
+    private static FitModel fit;
     private static ThreadModel thread;
     private static PadsModel pads;
     private static HornbookWindow window;
@@ -43,8 +44,9 @@ class GaugesScreenTest {
             SizeModel size = new SizeModel(work, t -> new SizeForms(shop.sizes()).answer(GaugeQuestion.of(t)));
             thread = new ThreadModel(work, () -> new Threads(shop.sizes()));
             pads = new PadsModel(work, reserve -> shop.pads().forJobs(List.of(), reserve));
+            fit = new FitModel(work, shop.fit()::answer, () -> List.of(new PieceKind("part-hinge-rod", "Hinge rod")));
             HornbookWindow made = new HornbookWindow("Hornbook", folder.resolve("look"));
-            made.present(new Shell("The Warm Room", List.of(new GaugesScreen(size, thread, pads, PULLED::add))));
+            made.present(new Shell("The Warm Room", List.of(new GaugesScreen(fit, size, thread, pads, PULLED::add))));
             made.show();
             made.stage().setWidth(1280);
             made.stage().setHeight(800);
@@ -78,6 +80,21 @@ class GaugesScreenTest {
                 .isEqualTo("M3x0.6");
         assertThat(scene().getRoot().lookupAll(".profile")).hasSize(2);
         Fx.picture(scene(), "gauges-thread");
+    }
+
+    /** Story 4 of the demonstration: the rod that is cut, never the pattern that fits exactly. */
+    @Test
+    void aRodIsMadeToFit() {
+        tab("fit");
+        Fx.run(() ->
+                fit.change(a -> new FitAsked("hinge", "2.38", "118", "", "2-56", "m-brindlow-ferryman-tenor", false)));
+        Fx.settle();
+        Fx.run(() -> ((javafx.scene.control.Button) scene().lookup(".offered .button")).fire());
+        Fx.settle();
+        assertThat(Fx.on(() -> fit.view().answer().plans().getFirst().lot())).isEqualTo("lot-0815");
+        assertThat(scene().getRoot().lookupAll(".piece")).hasSize(1);
+        assertThat(words()).anyMatch(w -> w.contains("keepsake"));
+        Fx.picture(scene(), "gauges-fit");
     }
 
     /** Story 5 of the demonstration: 47 of 48 cups, 33.5 mm short. */
