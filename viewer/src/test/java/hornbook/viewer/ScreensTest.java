@@ -111,6 +111,18 @@ class ScreensTest {
     }
 
     @Test
+    void aHornThatWasFoundIsLaidOnTheBench() {
+        type("h-194");
+        Fx.run(() -> ((Tile) scene().lookup("#hit-h-194")).fire());
+        Fx.settle();
+        Fx.run(() -> ((Button) scene().lookup("#to-bench")).fire());
+        Fx.settle();
+        assertThat(((javafx.scene.control.Label) scene().lookup(".horn-title")).getText())
+                .isEqualTo("Chantreval Halyard, tenor");
+        Fx.picture(scene(), "bench-from-find");
+    }
+
+    @Test
     void whatCannotBeFoundIsSaid() {
         type("zzyzx");
         Fx.picture(scene(), "find-nothing");

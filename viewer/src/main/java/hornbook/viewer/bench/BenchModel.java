@@ -2,22 +2,16 @@ package hornbook.viewer.bench;
 
 import hornbook.catalogue.entry.Trait;
 import hornbook.catalogue.entry.TraitKind;
-import hornbook.catalogue.identify.Confirmation;
-import hornbook.catalogue.identify.NewModel;
 import hornbook.catalogue.identify.Seen;
 import hornbook.catalogue.identify.SeenReader;
 import hornbook.indexer.brief.BriefAnswer;
 import hornbook.shared.shop.BadInput;
-import hornbook.viewer.bench.BenchBook.Done;
-import hornbook.viewer.bench.BenchBook.Reason;
 import hornbook.viewer.work.Ends;
 import hornbook.viewer.work.Latest;
 import hornbook.viewer.work.Work;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
@@ -25,9 +19,8 @@ import org.jspecify.annotations.Nullable;
 public final class BenchModel {
     static final String MEMBER = "family-member";
 
-    private final Work work;
     private final Bench bench;
-    private final BenchBook book;
+    private final BenchDeeds deeds;
     private final Latest weighing;
     private final Latest briefing;
     private final Latest laying;
@@ -35,9 +28,8 @@ public final class BenchModel {
     private BenchView view = BenchView.NOTHING;
 
     public BenchModel(Work work, Bench bench, BenchBook book) {
-        this.work = work;
         this.bench = bench;
-        this.book = book;
+        this.deeds = new BenchDeeds(this, work, bench, book);
         this.weighing = work.latest();
         this.briefing = work.latest();
         this.laying = work.latest();
@@ -99,7 +91,8 @@ public final class BenchModel {
         ask();
     }
 
-    private void ask() {
+    /** Weighs what is in hand anew, and then the brief. */
+    void ask() {
         InHand horn = view.horn();
         briefing.cancel();
         weighing.ask(progress -> bench.weigh(horn), ends(weighed -> weighed(horn, weighed)));
@@ -139,8 +132,14 @@ public final class BenchModel {
     /** Asks for that look. */
     void choose(String trait) {
         Weighed weighed = view.weighed();
-        if (weighed != null) {
-            show(view.with(Asking.of(weighed.catalogue().traits().get(trait))));
+        Trait wanted = weighed == null ? null : weighed.catalogue().traits().get(trait);
+        if (wanted != null && view.forbidden(wanted)) {
+            show(view.saying(
+                    wanted.title() + ": it leaves a mark, and waits for the owner\u2019s yes and for looks that guard"
+                            + " against harm.",
+                    null));
+        } else if (wanted != null) {
+            show(view.with(Asking.of(wanted)));
         }
     }
 
@@ -257,55 +256,9 @@ public final class BenchModel {
         show(view.with(side));
     }
 
-    /** It is this. One that is not in the books is taken in first, for that reason. */
-    void confirm(String model, Confirmation by, Reason reason) {
-        known(reason, horn -> book.confirm(horn, model, by));
-    }
-
-    /** It is the first of a new model. */
-    void entry(NewModel wanted, Reason reason) {
-        known(reason, horn -> book.entry(horn, wanted));
-    }
-
-    private void known(Reason reason, Function<InHand, Done> deed) {
-        InHand horn = view.horn();
-        work.write(progress -> book.takeIn(horn, reason), ends(here -> {
-            show(view.with(here));
-            write(() -> deed.apply(here));
-        }));
-    }
-
-    /** Prints the brief that is shown. */
-    void print(Path file) {
-        BriefAnswer brief = view.brief();
-        if (brief != null) {
-            InHand horn = view.horn();
-            work.read(progress -> bench.print(horn, brief, file), ends(printed -> show(view.saying(printed, null))));
-        }
-    }
-
-    /** The owner said yes to looks that leave a mark. */
-    void agreed() {
-        InHand horn = view.horn();
-        write(() -> book.agreed(horn));
-    }
-
-    private void write(Supplier<Done> deed) {
-        work.write(progress -> deed.get(), ends(done -> {
-            show(view.with(done.horn()).with(new BenchView.Side.Look()).saying(done.said(), done.deed()));
-            ask();
-        }));
-    }
-
-    /** Takes the deed just done back. */
-    void undo() {
-        Long deed = view.undo();
-        if (deed != null) {
-            work.write(progress -> book.undo(deed), ends(said -> {
-                show(view.saying(said, null));
-                ask();
-            }));
-        }
+    /** What is written down and printed of it. */
+    BenchDeeds deeds() {
+        return deeds;
     }
 
     /** One step back inside the screen. */
@@ -317,7 +270,7 @@ public final class BenchModel {
         return false;
     }
 
-    private <A> Ends<A> ends(Consumer<A> answered) {
+    <A> Ends<A> ends(Consumer<A> answered) {
         return new Ends<>(answered, thrown -> show(view.saying(trouble(thrown), null)));
     }
 
@@ -326,7 +279,7 @@ public final class BenchModel {
         return said == null ? "That did not work (" + thrown.getClass().getSimpleName() + ")." : said;
     }
 
-    private void show(BenchView now) {
+    void show(BenchView now) {
         view = now;
         listener.accept(now);
     }

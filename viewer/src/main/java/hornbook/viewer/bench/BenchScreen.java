@@ -52,7 +52,7 @@ public final class BenchScreen implements Screen {
         candidates = new CandidatesPane(model);
         answers = new AnswersPane(model);
         brief = new BriefPane(
-                new BriefNodes(model, pull, openJob), () -> where.get().ifPresent(model::print));
+                new BriefNodes(model, pull, openJob), () -> where.get().ifPresent(model.deeds()::print));
         root.getStyleClass().add("bench");
         root.getStylesheets()
                 .add(Objects.requireNonNull(BenchScreen.class.getResource("bench.css"))
@@ -69,7 +69,7 @@ public final class BenchScreen implements Screen {
     private void layOut() {
         message.getStyleClass().add("message");
         undo.setMinWidth(Region.USE_PREF_SIZE);
-        undo.setOnAction(pressed -> model.undo());
+        undo.setOnAction(pressed -> model.deeds().undo());
         HBox.setHgrow(said, Priority.ALWAYS);
         said.setMaxWidth(Double.MAX_VALUE);
         root.setTop(new VBox(strip, message));

@@ -1,5 +1,6 @@
 package hornbook.viewer.bench;
 
+import hornbook.catalogue.entry.Marking;
 import hornbook.catalogue.entry.Trait;
 import hornbook.catalogue.identify.NextLook;
 import hornbook.catalogue.identify.Seen;
@@ -100,6 +101,33 @@ record BenchView(
     /** What is offered of a trait, where it is. */
     Optional<NextLook> look(String trait) {
         return looks().stream().filter(l -> l.trait().equals(trait)).findFirst();
+    }
+
+    /** Whether that look waits: a lesser one still tells, or guards against harm. Its answer may be open already. */
+    boolean waits(Trait trait) {
+        return trait.cost().removesAPart()
+                && look(trait.id()).isEmpty()
+                && !horn.lookedAt(trait.id());
+    }
+
+    /** Whether that trait cannot be told without leaving a mark, and that may not be done now. */
+    boolean forbidden(Trait trait) {
+        Marking marking = trait.marking();
+        return marking != null
+                && marking.onlyWay()
+                && !horn.lookedAt(trait.id())
+                && (!horn.consent() || look(trait.id()).isEmpty());
+    }
+
+    /** Traits that are neither offered nor answered nor leave a mark, in the order of looking a horn over. */
+    List<Trait> rest() {
+        Weighed now = weighed;
+        return now == null
+                ? List.of()
+                : now.catalogue().traits().values().stream()
+                        .filter(t -> look(t.id()).isEmpty() && !horn.lookedAt(t.id()))
+                        .filter(t -> t.marking() == null)
+                        .toList();
     }
 
     /** Whether a look that leaves a mark may be taken: the owner agreed, and no lesser look guards against harm. */

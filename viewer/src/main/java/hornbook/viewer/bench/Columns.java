@@ -27,6 +27,8 @@ final class Columns extends HBox {
         this.middle = middle;
         this.right = right;
         getStyleClass().add("columns");
+        // Else it would never be told that there is less room than three columns want.
+        setMinWidth(0);
         turns.getStyleClass().add("brief-tabs");
         column.getStyleClass().add("middle-column");
         ToggleGroup group = new ToggleGroup();

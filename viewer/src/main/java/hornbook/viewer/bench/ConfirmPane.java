@@ -19,7 +19,7 @@ final class ConfirmPane extends VBox {
         reason.setManaged(reason.isVisible());
         getChildren().addAll(head("It is a " + it.title(), model), reason, Words.text("How is that known?", "heading"));
         for (Confirmation by : Confirmation.values()) {
-            getChildren().add(way(by, () -> model.confirm(it.model(), by, reason.reason())));
+            getChildren().add(way(by, () -> model.deeds().confirm(it.model(), by, reason.reason())));
         }
         getChildren().add(Words.text("The looks are written down with it. Undo takes it all back.", "quiet"));
     }

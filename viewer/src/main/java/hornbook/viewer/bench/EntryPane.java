@@ -102,7 +102,7 @@ final class EntryPane extends VBox {
                 refuse("Give the pattern a name; your own will do.");
             } else {
                 refuse("");
-                model.entry(
+                model.deeds().entry(
                         new NewModel(
                                 other.isEmpty() ? makes.getValue().id() : other,
                                 !other.isEmpty(),

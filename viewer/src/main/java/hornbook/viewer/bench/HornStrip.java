@@ -6,13 +6,13 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** Which horn is on the bench, its number and the name on it, and the way to the next horn. */
-final class HornStrip extends HBox {
+final class HornStrip extends FlowPane {
     private final Label title = Words.text("", "horn-title");
     private final Label where = Words.text("", "quiet");
     private final TextField serial;
@@ -40,7 +40,7 @@ final class HornStrip extends HBox {
         learned.setAccessibleHelp("What the shop's own horns taught counts beside what entries state");
         learned.setOnAction(pressed -> model.plain(!model.view().horn().plain()));
         VBox named = new VBox(title, where);
-        HBox.setHgrow(named, Priority.ALWAYS);
+        named.getStyleClass().add("horn-named");
         getChildren().addAll(named, labelled("Serial", serial), labelled("Name on it", mark), learned, here, anew);
     }
 

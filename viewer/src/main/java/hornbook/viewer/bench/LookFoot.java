@@ -10,11 +10,9 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 
 /** The answers that are always there, and the ways round the question. */
-final class LookFoot extends HBox {
+final class LookFoot extends EvenRow {
     private final BenchModel model;
     private final Pictures pictures;
 
@@ -41,7 +39,7 @@ final class LookFoot extends HBox {
             tiles.add(tile("not-there", "Has none", "", model::notThere));
         }
         tiles.add(tile("skip", "Not now", "S", model::skip));
-        getChildren().setAll(tiles);
+        show(tiles);
     }
 
     private static String taken(Trait trait, Asking asking) {
@@ -69,8 +67,7 @@ final class LookFoot extends HBox {
         tile.setId(id);
         tile.setAccessibleText(words);
         tile.setAccessibleHelp(key.isEmpty() ? null : "Key " + key);
-        HBox.setHgrow(tile, Priority.ALWAYS);
-        tile.setMaxWidth(Double.MAX_VALUE);
+        tile.setMaxHeight(Double.MAX_VALUE);
         return tile;
     }
 }

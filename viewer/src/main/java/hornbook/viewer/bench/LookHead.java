@@ -15,6 +15,8 @@ import javafx.scene.layout.VBox;
 /** What to look at: the question, where on the horn, how, and why it is asked. */
 final class LookHead extends VBox {
     private static final int GUARDS_NAMED = 2;
+    private static final String NOT_YET =
+            "Not yet: other looks come first. Answer only where it is off and open already.";
 
     private final Pictures pictures;
 
@@ -23,7 +25,8 @@ final class LookHead extends VBox {
         getStyleClass().add("look-head");
     }
 
-    void show(Trait trait, Optional<NextLook> look, Phrases phrases) {
+    void show(Trait trait, BenchView view, Phrases phrases) {
+        Optional<NextLook> look = view.look(trait.id());
         VBox words = new VBox(Words.text(trait.look(), "how-to-look"));
         words.getChildren().add(Words.text(effort(trait.cost()), "quiet"));
         look.filter(l -> !l.guards().isEmpty())
@@ -34,6 +37,9 @@ final class LookHead extends VBox {
         pictures.look(trait.id()).map(PictureView::new).ifPresent(how.getChildren()::add);
         how.getChildren().add(words);
         getChildren().setAll(Words.text(trait.question(), "question"), how);
+        if (view.waits(trait)) {
+            getChildren().add(1, Words.text(NOT_YET, "not-yet"));
+        }
     }
 
     private static String guards(NextLook look, Phrases phrases) {

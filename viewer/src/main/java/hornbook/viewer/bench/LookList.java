@@ -1,5 +1,6 @@
 package hornbook.viewer.bench;
 
+import hornbook.catalogue.entry.Trait;
 import hornbook.catalogue.identify.NextLook;
 import hornbook.viewer.widget.Tile;
 import hornbook.viewer.widget.Words;
@@ -46,6 +47,10 @@ final class LookList extends VBox {
             rows.add(consent(view));
             weighed.answer().marking().forEach(look -> rows.add(row(look, phrases, view.mayMark(look))));
         }
+        if (!view.rest().isEmpty()) {
+            rows.add(Words.text("What tells little now, or waits until it is apart", "heading"));
+            view.rest().forEach(trait -> rows.add(row(trait)));
+        }
         list.getChildren().setAll(rows);
     }
 
@@ -61,8 +66,18 @@ final class LookList extends VBox {
         }
         Button yes = new Button("The owner said yes");
         yes.setId("owner-agreed");
-        yes.setOnAction(pressed -> model.agreed());
+        yes.setOnAction(pressed -> model.deeds().agreed());
         return yes;
+    }
+
+    private Node row(Trait trait) {
+        Tile tile = new Tile(
+                () -> model.choose(trait.id()),
+                new VBox(Words.text(trait.title(), "hit-title"), Words.text(LookHead.effort(trait.cost()), "quiet")));
+        tile.getStyleClass().add("link");
+        tile.setId("look-" + trait.id());
+        tile.setAccessibleText(trait.title() + ". " + LookHead.effort(trait.cost()));
+        return tile;
     }
 
     private Node row(NextLook look, Phrases phrases, boolean allowed) {

@@ -42,7 +42,7 @@ final class LookPane extends VBox {
             getChildren().setAll(tabs, nothing);
         } else {
             getChildren().setAll(tabs, head, scroll, foot);
-            head.show(trait, view.look(trait.id()), phrases);
+            head.show(trait, view, phrases);
             answers(trait);
             cards.mark(view.marks(), view.asking().several());
             foot.show(trait, view.asking());

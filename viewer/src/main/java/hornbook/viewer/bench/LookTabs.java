@@ -12,7 +12,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 
 /** The best looks to choose from, and the way to all of them. */
-final class LookTabs extends HBox {
+final class LookTabs extends EvenRow {
     private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
     private static final int SHOWN = 3;
 
@@ -33,13 +33,12 @@ final class LookTabs extends HBox {
         if (!shown.contains(asked) && !asked.isEmpty()) {
             shown.set(SHOWN - 1, asked);
         }
-        getChildren()
-                .setAll(shown.stream()
-                        .map(trait -> tab(trait, phrases.title(trait), trait.equals(asked)))
-                        .toList());
+        List<Tile> tiles = new ArrayList<>();
+        shown.forEach(trait -> tiles.add(tab(trait, phrases.title(trait), trait.equals(asked))));
         Tile all = tile("All looks", () -> model.side(new BenchView.Side.Choose()));
         all.setId("all-looks");
-        getChildren().add(all);
+        tiles.add(all);
+        show(tiles);
     }
 
     private Tile tab(String trait, String title, boolean chosen) {
@@ -56,8 +55,7 @@ final class LookTabs extends HBox {
         words.setMaxWidth(Double.MAX_VALUE);
         Tile tile = new Tile(press, words);
         tile.getStyleClass().add("look-tab");
-        HBox.setHgrow(tile, Priority.ALWAYS);
-        tile.setMaxWidth(Double.MAX_VALUE);
+        tile.setMaxHeight(Double.MAX_VALUE);
         return tile;
     }
 }

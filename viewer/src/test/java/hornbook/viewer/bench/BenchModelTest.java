@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hornbook.catalogue.entry.Catalogue;
+import hornbook.catalogue.entry.Trait;
 import hornbook.catalogue.identify.Candidate;
 import hornbook.catalogue.identify.Confirmation;
 import hornbook.catalogue.identify.NewModel;
@@ -20,6 +21,8 @@ import hornbook.viewer.demo.DemoShop;
 import hornbook.viewer.work.Work;
 import hornbook.viewer.workshop.Workshop;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.AfterAll;
@@ -190,7 +193,7 @@ class BenchModelTest {
         model.press("alto");
         answer("bell-brace", "three-point");
         model.serial("36612");
-        model.confirm("m-halverick-drumlin-alto", Confirmation.NAME, new Reason("quick", "sticks on low C"));
+        model.deeds().confirm("m-halverick-drumlin-alto", Confirmation.NAME, new Reason("quick", "sticks on low C"));
         String horn = Objects.requireNonNull(model.view().horn().horn());
         assertThat(shop.books().find(Horn.class, horn).orElseThrow())
                 .returns("m-halverick-drumlin-alto", Horn::model)
@@ -203,7 +206,7 @@ class BenchModelTest {
         assertThat(shop.books().where(Job.class, "horn", horn))
                 .extracting(Job::complaint)
                 .containsExactly("sticks on low C");
-        model.undo();
+        model.deeds().undo();
         assertThat(shop.books().find(Horn.class, horn).orElseThrow().model()).isEqualTo("unlisted");
         assertThat(shop.books().where(Finding.class, "horn", horn)).isEmpty();
         assertThat(shop.books().all(Horn.class)).hasSize(horns + 1);
@@ -213,16 +216,16 @@ class BenchModelTest {
     void anEntryIsMadeFromTheHornAndWeighedFromThenOn() {
         model.lay("job", "j-0240");
         Reason none = new Reason("quick", "");
-        model.entry(new NewModel("k-sorakane", false, "Model Twelve", null), none);
+        model.deeds().entry(new NewModel("k-sorakane", false, "Model Twelve", null), none);
         String first = model.view().said();
-        model.entry(new NewModel("Oddhaven", true, "Lantern Street", null), none);
+        model.deeds().entry(new NewModel("Oddhaven", true, "Lantern Street", null), none);
         assertThat(model.view().said()).as(first).contains("Oddhaven Lantern Street");
         assertThat(shop.catalogue().models()).containsKey("m-oddhaven-lantern-street-alto");
         assertThat(Catalogue.open(folder.resolve("entries")).problems()).isEmpty();
         assertThat(model.view().weighed().answer().candidates())
                 .extracting(Candidate::id)
                 .contains("m-oddhaven-lantern-street-alto");
-        model.undo();
+        model.deeds().undo();
         assertThat(shop.catalogue().models()).doesNotContainKey("m-oddhaven-lantern-street-alto");
     }
 
@@ -232,13 +235,65 @@ class BenchModelTest {
         assertThat(model.view().horn().consent()).isFalse();
         NextLook needle = marking("pad-fixing");
         assertThat(model.view().mayMark(needle)).isFalse();
-        model.agreed();
+        model.choose("lacquer-type");
+        assertThat(asked()).isNotEqualTo("lacquer-type");
+        assertThat(model.view().said()).contains("leaves a mark");
+        model.deeds().agreed();
         assertThat(shop.books().where(Consent.class, "job", "j-0238")).hasSize(1);
         assertThat(model.view().mayMark(needle)).isTrue();
         // Acetone can ruin celluloid, and looks that would tell of celluloid are still open.
         assertThat(model.view().mayMark(marking("lacquer-type"))).isFalse();
-        model.undo();
+        model.deeds().undo();
         assertThat(shop.books().where(Consent.class, "job", "j-0238")).isEmpty();
+    }
+
+    @Test
+    void whatTakesAPartOffWaitsButMayBeAnsweredWhereItIsOff() {
+        model.press("alto");
+        assertThat(model.view().look("pad-cup-type")).isEmpty();
+        assertThat(model.view().rest()).extracting(Trait::id).contains("pad-cup-type", "thread-hand");
+        model.choose("pad-cup-type");
+        assertThat(model.view().waits(model.view().asking().trait())).isTrue();
+        model.press("flat");
+        assertThat(model.view().horn().lookedAt("pad-cup-type")).isTrue();
+        assertThat(model.view().rest()).extracting(Trait::id).doesNotContain("pad-cup-type");
+    }
+
+    @Test
+    void theNewestAnswerWins() {
+        List<Runnable> shown = Collections.synchronizedList(new ArrayList<>());
+        try (Work beside = Work.beside(shown::add)) {
+            model = model(shop, beside);
+            model.refresh();
+            settle(shown);
+            model.press("alto");
+            model.press("tenor"); // before the first is weighed
+            settle(shown);
+            assertThat(model.view().horn().looks("family-member").getFirst().value()).isEqualTo("tenor");
+            assertThat(model.view().weighed().answer().candidates().getFirst().id()).endsWith("-tenor");
+        }
+    }
+
+    /** Runs what comes back from beside, until nothing has come for a while. */
+    private static void settle(List<Runnable> shown) {
+        for (int quiet = 0; quiet < 30; quiet++) {
+            List<Runnable> now;
+            synchronized (shown) {
+                now = List.copyOf(shown);
+                shown.clear();
+            }
+            now.forEach(Runnable::run);
+            quiet = now.isEmpty() ? quiet : 0;
+            sleep();
+        }
+    }
+
+    private static void sleep() {
+        try {
+            Thread.sleep(100);
+        } catch (InterruptedException stop) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     @Test
