@@ -47,7 +47,9 @@ final class BenchDeeds {
         BriefAnswer brief = model.view().brief();
         if (brief != null) {
             InHand horn = model.view().horn();
-            work.read(progress -> bench.print(horn, brief, file), model.ends(printed -> model.show(model.view().saying(printed, null))));
+            work.read(
+                    progress -> bench.print(horn, brief, file),
+                    model.ends(printed -> model.show(model.view().saying(printed, null))));
         }
     }
 
@@ -59,7 +61,10 @@ final class BenchDeeds {
 
     private void write(Supplier<Done> deed) {
         work.write(progress -> deed.get(), model.ends(done -> {
-            model.show(model.view().with(done.horn()).with(new BenchView.Side.Look()).saying(done.said(), done.deed()));
+            model.show(model.view()
+                    .with(done.horn())
+                    .with(new BenchView.Side.Look())
+                    .saying(done.said(), done.deed()));
             model.ask();
         }));
     }

@@ -138,7 +138,10 @@ public final class BenchScreen implements Screen {
         }
     }
 
-    /** Digits press cards, 0 is can't tell; Enter takes what is marked; letters stand on the tiles. */
+    /**
+     * Digits press cards, 0 is can't tell; Enter takes what is marked; letters stand on the tiles. None is in the word with which
+     * a label's code begins, so a reader does nothing here.
+     */
     private void pressed(KeyEvent key) {
         boolean writing = key.getTarget() instanceof TextInputControl;
         if (writing || key.isAltDown() || key.isShortcutDown() || !(drawn instanceof BenchView.Side.Look)) {
@@ -149,7 +152,6 @@ public final class BenchScreen implements Screen {
         } else {
             switch (key.getCode()) {
                 case S -> model.skip();
-                case N -> model.anew();
                 case BACK_SPACE -> model.takeBackLast();
                 case ENTER -> model.done();
                 default -> {

@@ -105,9 +105,7 @@ record BenchView(
 
     /** Whether that look waits: a lesser one still tells, or guards against harm. Its answer may be open already. */
     boolean waits(Trait trait) {
-        return trait.cost().removesAPart()
-                && look(trait.id()).isEmpty()
-                && !horn.lookedAt(trait.id());
+        return trait.cost().removesAPart() && look(trait.id()).isEmpty() && !horn.lookedAt(trait.id());
     }
 
     /** Whether that trait cannot be told without leaving a mark, and that may not be done now. */

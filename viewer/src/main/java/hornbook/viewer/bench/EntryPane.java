@@ -102,13 +102,14 @@ final class EntryPane extends VBox {
                 refuse("Give the pattern a name; your own will do.");
             } else {
                 refuse("");
-                model.deeds().entry(
-                        new NewModel(
-                                other.isEmpty() ? makes.getValue().id() : other,
-                                !other.isEmpty(),
-                                pattern.getText().strip(),
-                                new Years(year(from), year(to))),
-                        reason.reason());
+                model.deeds()
+                        .entry(
+                                new NewModel(
+                                        other.isEmpty() ? makes.getValue().id() : other,
+                                        !other.isEmpty(),
+                                        pattern.getText().strip(),
+                                        new Years(year(from), year(to))),
+                                reason.reason());
             }
         } catch (NumberFormatException noYear) {
             refuse("A year is four digits, as in 1923; leave it empty where it is not known.");

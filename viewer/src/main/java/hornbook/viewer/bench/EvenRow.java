@@ -10,7 +10,8 @@ import javafx.scene.layout.GridPane;
 class EvenRow extends GridPane {
     void show(List<? extends Node> nodes) {
         getChildren().clear();
-        getColumnConstraints().setAll(nodes.stream().map(node -> column(nodes.size())).toList());
+        getColumnConstraints()
+                .setAll(nodes.stream().map(node -> column(nodes.size())).toList());
         IntStream.range(0, nodes.size()).forEach(i -> add(nodes.get(i), i, 0));
     }
 

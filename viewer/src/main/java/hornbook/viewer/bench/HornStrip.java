@@ -32,7 +32,6 @@ final class HornStrip extends FlowPane {
         here.setOnAction(pressed -> model.lookRound());
         Button anew = new Button("Start anew");
         anew.setId("anew");
-        anew.setAccessibleHelp("Key N");
         anew.setMinWidth(Region.USE_PREF_SIZE);
         anew.setOnAction(pressed -> model.anew());
         learned.setId("learned");

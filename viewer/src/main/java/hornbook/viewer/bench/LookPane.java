@@ -4,6 +4,7 @@ import hornbook.catalogue.entry.Trait;
 import hornbook.catalogue.entry.TraitKind;
 import hornbook.catalogue.picture.Pictures;
 import hornbook.viewer.widget.Words;
+import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
@@ -33,6 +34,9 @@ final class LookPane extends VBox {
         scroll.setFitToWidth(true);
         scroll.setFocusTraversable(false);
         VBox.setVgrow(scroll, Priority.ALWAYS);
+        // Where there is little room the answers scroll; nothing else gives way.
+        scroll.setMinHeight(0);
+        List.of(tabs, head, foot).forEach(part -> part.setMinHeight(USE_PREF_SIZE));
     }
 
     void show(BenchView view, Phrases phrases) {

@@ -269,8 +269,10 @@ class BenchModelTest {
             model.press("alto");
             model.press("tenor"); // before the first is weighed
             settle(shown);
-            assertThat(model.view().horn().looks("family-member").getFirst().value()).isEqualTo("tenor");
-            assertThat(model.view().weighed().answer().candidates().getFirst().id()).endsWith("-tenor");
+            assertThat(model.view().horn().looks("family-member").getFirst().value())
+                    .isEqualTo("tenor");
+            assertThat(model.view().weighed().answer().candidates().getFirst().id())
+                    .endsWith("-tenor");
         }
     }
 

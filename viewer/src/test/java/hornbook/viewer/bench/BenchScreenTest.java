@@ -127,6 +127,9 @@ class BenchScreenTest {
         String asked = Fx.on(() -> model.view().asking().trait().id());
         keys(KeyCode.S);
         assertThat(Fx.on(() -> model.view().asking().trait().id())).isNotEqualTo(asked);
+        InHand before = Fx.on(() -> model.view().horn());
+        keys(KeyCode.H, KeyCode.O, KeyCode.R, KeyCode.N, KeyCode.B, KeyCode.O, KeyCode.O, KeyCode.K); // a label's code
+        assertThat(Fx.on(() -> model.view().horn())).isEqualTo(before);
         keys(KeyCode.BACK_SPACE, KeyCode.BACK_SPACE);
         assertThat(Fx.on(() -> model.view().horn().looks())).isEmpty();
     }
@@ -148,6 +151,25 @@ class BenchScreenTest {
                                 .isGreaterThanOrEqualTo(((Label) l).prefHeight(((Label) l).getWidth())));
             });
         }
+    }
+
+    @Test
+    void nothingIsCutOff() {
+        for (int wide : List.of(1280, 900)) {
+            Fx.picture(scene(), "bench-cut-" + wide, wide, wide == 900 ? 600 : 800);
+            assertThat(scene().getRoot().lookupAll(".look-tab")).hasSize(4).allSatisfy(tab -> {
+                Node words = tab.lookup(".tab-words");
+                assertThat(words.getBoundsInParent().getMinY()).isGreaterThanOrEqualTo(0);
+                assertThat(words.getBoundsInParent().getMaxY())
+                        .as(((Label) words).getText())
+                        .isLessThanOrEqualTo(tab.getLayoutBounds().getHeight());
+            });
+        }
+        Fx.picture(scene(), "bench-usual");
+        Node last = scene().lookup("#anew");
+        assertThat(last.localToScene(last.getBoundsInLocal()).getMaxY())
+                .as("the strip is one line high")
+                .isLessThan(150);
     }
 
     @Test
