@@ -4,6 +4,7 @@ import hornbook.indexer.fit.Want.Between;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
 import org.jspecify.annotations.Nullable;
 
@@ -39,7 +40,7 @@ final class Ends {
         List<Double> ends = new ArrayList<>();
         boolean unmet = aim.unmet(node, move.dimension());
         if (want.isPresent() && want.get() instanceof Between between && unmet) {
-            sizes(at, between, from, ends);
+            sizes(at, node, between, from, ends);
         }
         if (from instanceof Value.Amount(double mm, double _)) {
             ends.addAll(new Bounds(aim, moves, node).later(at, mm));
@@ -77,25 +78,27 @@ final class Ends {
         return value == null ? "" : value.shown();
     }
 
-    private void sizes(int at, Between want, @Nullable Value from, List<Double> into) {
+    private void sizes(int at, Node node, Between want, @Nullable Value from, List<Double> into) {
         Move move = moves.get(at);
-        DoublePredicate allowed = direction(move, from);
+        DoublePredicate may = direction(move, from)
+                .and(end -> new Permit(aim, Rack.FULL)
+                        .given(move, node, from, new Value.Amount(end, move.accuracy()))
+                        .isPresent());
         List<Double> last = last(move, want);
-        List<Double> passing = passing(at, want, from);
-        if (move.unitsByAmount()) {
-            into.addAll(last);
-            into.addAll(passing);
-        } else {
-            // Its minutes are the same wherever it ends, so the first that can be reached is the one to aim at.
-            last.stream().filter(allowed::test).findFirst().ifPresent(into::add);
-            passing.stream().filter(allowed::test).findFirst().ifPresent(into::add);
-        }
+        List<Double> passing = passing(at, node, want, from);
+        // Where its minutes are the same wherever it ends, the first that can be reached is the one to aim at.
+        into.addAll(move.unitsByAmount() ? last : first(last, may));
+        into.addAll(move.working().leaves() == null ? passing : first(passing, may));
         if (move.working().member() != null) {
             rack.sizes(move).stream()
                     .filter(size ->
                             new Want.Between(want.low(), want.high()).met(new Value.Amount(size, move.accuracy())))
                     .forEach(into::add);
         }
+    }
+
+    private static List<Double> first(List<Double> ends, DoublePredicate may) {
+        return ends.stream().filter(may::test).limit(1).toList();
     }
 
     /** Ends that leave the dimension as wanted. */
@@ -106,27 +109,37 @@ final class Ends {
     }
 
     /** Ends that leave the rest to a later operation on the same dimension. */
-    private List<Double> passing(int at, Between want, @Nullable Value from) {
+    private List<Double> passing(int at, Node node, Between want, @Nullable Value from) {
         List<Double> ends = new ArrayList<>();
         Move move = moves.get(at);
         if (!(from instanceof Value.Amount(double mm, double _))) {
             return ends;
         }
+        Bounds bounds = new Bounds(aim, moves, node);
         for (Move next : moves.subList(at + 1, moves.size())) {
             if (next.dimension().equals(move.dimension())) {
                 for (double end : last(next, want)) {
                     double side = Math.signum(mm - end);
                     ends.add(end + side * move.leaves());
-                    if (next.operation().maxAmount() != null) {
-                        ends.add(end + side * next.operation().maxAmount() * next.most());
-                    }
+                    ends.add(end - side * move.leaves());
+                    most(next).ifPresent(most -> ends.addAll(List.of(end + side * most, end - side * most)));
+                    ends.addAll(bounds.reaches(next, mm, end));
+                    ends.addAll(bounds.reaches(next, 2 * end - mm, end));
                 }
             }
         }
-        if (!ends.isEmpty() && move.operation().maxAmount() != null) {
-            ends.add(mm - Math.signum(mm - want.middle()) * move.operation().maxAmount() * move.most());
+        if (!ends.isEmpty()) {
+            ends.add(want.low() + move.accuracy());
+            ends.add(want.high() - move.accuracy());
+            most(move).ifPresent(most -> ends.add(mm - Math.signum(mm - want.middle()) * most));
+            ends.addAll(bounds.limits(move, mm, want.middle()));
         }
         return ends;
+    }
+
+    private static OptionalDouble most(Move move) {
+        Double most = move.operation().maxAmount();
+        return most == null ? OptionalDouble.empty() : OptionalDouble.of(most * move.most());
     }
 
     private static DoublePredicate direction(Move move, @Nullable Value from) {
