@@ -4,6 +4,7 @@ import hornbook.viewer.window.Screen;
 import hornbook.viewer.window.ScreenName;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.scene.Node;
@@ -67,6 +68,11 @@ public final class GaugesScreen implements Screen {
 
     @Override
     public void shown() {
+        show(now);
+    }
+
+    @Override
+    public void changed(Set<String> kinds) {
         now.shown();
     }
 }
