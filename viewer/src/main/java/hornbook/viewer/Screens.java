@@ -7,11 +7,15 @@ import hornbook.catalogue.exchange.KnownNames;
 import hornbook.shared.gauge.GaugeQuestion;
 import hornbook.shared.gauge.SizeForms;
 import hornbook.shared.shop.Consent;
+import hornbook.shared.store.Change;
 import hornbook.viewer.bench.Bench;
 import hornbook.viewer.bench.BenchBook;
 import hornbook.viewer.bench.BenchModel;
 import hornbook.viewer.bench.BenchScreen;
 import hornbook.viewer.card.Cards;
+import hornbook.viewer.clock.ClockModel;
+import hornbook.viewer.clock.ClockStrip;
+import hornbook.viewer.clock.TaskChoice;
 import hornbook.viewer.deed.DeedModel;
 import hornbook.viewer.deed.DeedStrip;
 import hornbook.viewer.drawers.DrawersModel;
@@ -29,6 +33,14 @@ import hornbook.viewer.gauges.Threads;
 import hornbook.viewer.hand.HandModel;
 import hornbook.viewer.hand.Hands;
 import hornbook.viewer.hand.Pull;
+import hornbook.viewer.hornmap.Entering;
+import hornbook.viewer.hornmap.HornMapModel;
+import hornbook.viewer.hornmap.HornMapScreen;
+import hornbook.viewer.hornmap.HornsToMap;
+import hornbook.viewer.jobs.JobHands;
+import hornbook.viewer.jobs.JobsAsked;
+import hornbook.viewer.jobs.JobsModel;
+import hornbook.viewer.jobs.JobsScreen;
 import hornbook.viewer.window.Screen;
 import hornbook.viewer.window.ScreenName;
 import hornbook.viewer.window.Shell;
@@ -39,12 +51,18 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import javafx.application.Platform;
+import javafx.scene.input.KeyCode;
 import javafx.stage.FileChooser;
 
 /** Makes the screens of an opened shop and hands each the one service it asks. */
 final class Screens {
+    /** What the clock's strip tells of. */
+    private static final Set<String> CLOCK_KINDS = Set.of("clock", "timer", "job", "horn", "task-time");
+
     private final Workshop workshop;
     private final Work work;
 
@@ -64,6 +82,8 @@ final class Screens {
             way.go(ScreenName.DRAWERS);
         };
         Consumer<String> pull = drawer -> pulling.pull(drawer, "", "");
+        HornMapModel map = hornMap();
+        ClockModel clock = clock();
         List<Screen> screens = List.of(
                 new BenchScreen(
                         bench,
@@ -78,6 +98,11 @@ final class Screens {
                     way.go(ScreenName.BENCH);
                 }),
                 new DrawersScreen(drawers, hand),
+                new HornMapScreen(map),
+                new JobsScreen(jobs(clock, horn -> {
+                    map.show(horn);
+                    way.go(ScreenName.HORN_MAP);
+                })),
                 gauges(pull));
         Shell shell = new Shell(workshop.name(), screens);
         DeedModel deeds = new DeedModel(work, workshop.books());
@@ -88,6 +113,9 @@ final class Screens {
             way.go(ScreenName.DRAWERS);
         });
         way.shell = shell;
+        shell.foot(new ClockStrip(clock));
+        shell.onControl(KeyCode.J, clock::key);
+        clock.refresh();
         return shell;
     }
 
@@ -131,6 +159,36 @@ final class Screens {
                         catalogue.all(Supply.class).values().stream().map(s -> new PieceKind(s.id(), s.title())))
                 .sorted(Comparator.comparing(PieceKind::title))
                 .toList();
+    }
+
+    /** Told of every deed, whichever screen is in view: a clock may be started by a command too. */
+    private ClockModel clock() {
+        ClockModel clock = new ClockModel(
+                work,
+                workshop.jobs(),
+                workshop.clocks(),
+                new TaskChoice(workshop::catalogue, workshop.jobs(), workshop.usualWork()));
+        workshop.books().onCommit(changes -> {
+            if (changes.stream().map(Change::kind).anyMatch(CLOCK_KINDS::contains)) {
+                Platform.runLater(clock::refresh);
+            }
+        });
+        return clock;
+    }
+
+    private JobsModel jobs(ClockModel clock, Consumer<String> map) {
+        return new JobsModel(work, new JobsAsked(workshop), new JobHands(workshop), clock, map);
+    }
+
+    private HornMapModel hornMap() {
+        return new HornMapModel(
+                work,
+                new HornsToMap(workshop::catalogue, workshop::hornMaps, workshop.jobs(), workshop.pads()),
+                new Entering(
+                        workshop.jobBook(),
+                        workshop.mapBook(),
+                        workshop.pads(),
+                        workshop.sizes().reader()));
     }
 
     private Cards cards() {

@@ -11,6 +11,7 @@ import hornbook.shared.shop.JobStatus;
 import hornbook.shared.store.Books;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Answers what is known of a horn, cup by cup: what was read on it, else what its model has, beside what is usual. */
@@ -37,18 +38,27 @@ public final class HornMaps {
 
     private HornMap map(Horn horn) {
         Model model = catalogue.models().get(horn.model());
-        CupLines lines = new CupLines(catalogue, new HornReadings(books, horn.id(), sizes), model, horn.instrument());
+        HornReadings readings = new HornReadings(books, horn.id(), sizes);
+        CupLines lines = new CupLines(catalogue, readings, model, horn.instrument());
         return new HornMap(
-                horn.id(), title(horn, model), horn.instrument(), openJob(horn.id()), lines.of(cups(horn, model)));
+                horn.id(),
+                title(horn, model),
+                horn.instrument(),
+                openJob(horn.id()),
+                lines.of(cups(horn, model, readings)));
     }
 
-    private List<Cup> cups(Horn horn, @Nullable Model model) {
+    /** Those its model has pads for, else those its instrument can have; and any that something was read at. */
+    private List<Cup> cups(Horn horn, @Nullable Model model, HornReadings readings) {
+        Set<String> ofModel = model == null ? Set.of() : model.padSet().keySet();
         return catalogue.cups().values().stream()
-                .filter(cup -> cup.heights().containsKey(horn.instrument())
-                        || cup.pads().containsKey(horn.instrument())
-                        || (model != null && model.padSet().containsKey(cup.id()))
-                        || !knows(horn.instrument()))
+                .filter(cup -> readings.touched(cup.id())
+                        || (ofModel.isEmpty() ? usual(cup, horn.instrument()) : ofModel.contains(cup.id())))
                 .toList();
+    }
+
+    private boolean usual(Cup cup, String instrument) {
+        return cup.heights().containsKey(instrument) || cup.pads().containsKey(instrument) || !knows(instrument);
     }
 
     /** Of a rare member of the family nothing is known: then every cup may be there. */

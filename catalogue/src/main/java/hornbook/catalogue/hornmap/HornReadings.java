@@ -36,6 +36,11 @@ final class HornReadings {
         return findings.reversed().stream().filter(f -> f.where().equals(cup)).toList();
     }
 
+    /** Was anything read or fitted there? */
+    boolean touched(String cup) {
+        return !at(cup).isEmpty() || pad(cup).isPresent() || key(cup).isPresent();
+    }
+
     /** The latest reading of a kind at a cup, less the known error of the tool it names. */
     Optional<Size> size(String what, String cup, boolean left) {
         return at(cup).stream()

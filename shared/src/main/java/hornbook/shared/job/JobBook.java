@@ -79,7 +79,7 @@ public final class JobBook {
 
     /** Writes down what was seen or measured. */
     public Deed find(String job, Look look) {
-        return books.write(look.what() + " on " + job, w -> {
+        return books.write(look.title() + " on " + job, w -> {
             Job on = open(w, job);
             w.put(new Finding(
                     w.nextId(Finding.class),

@@ -18,4 +18,13 @@ public record Look(
         String unit,
         boolean left,
         @Nullable String tool,
-        String note) {}
+        String note) {
+
+    /** As a deed is called: {@code key height 9.1 mm of cup-f}. */
+    String title() {
+        String read = (value + " " + unit).strip();
+        return what.replaceFirst("^(finding|fault|q)-", "").replace('-', ' ')
+                + (read.equals("found") ? "" : " " + read)
+                + (where.isEmpty() ? "" : " of " + where);
+    }
+}

@@ -1,6 +1,7 @@
 package hornbook.shared.job;
 
 import java.time.LocalDate;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,4 +25,25 @@ public record OnBench(
         @Nullable Integer quotedMin,
         int minutes,
         @Nullable String lastTask,
-        Standing standing) {}
+        Standing standing) {
+
+    /** The same with model and seller's name as a person calls them. */
+    public OnBench calling(UnaryOperator<String> titles) {
+        return new OnBench(
+                id,
+                horn,
+                titles.apply(model),
+                instrument,
+                serial,
+                soldAs == null ? null : titles.apply(soldAs),
+                kind,
+                status,
+                complaint,
+                tookIn,
+                promised,
+                quotedMin,
+                minutes,
+                lastTask,
+                standing);
+    }
+}

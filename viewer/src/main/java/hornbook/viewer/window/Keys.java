@@ -27,6 +27,7 @@ final class Keys {
 
     void install() {
         on(KeyCode.K, shell.search()::focus);
+        shell.deeds().forEach(this::on);
         for (ScreenName name : ScreenName.values()) {
             KeyCode digit = KeyCode.getKeyCode(Integer.toString(name.digit()));
             scene.getAccelerators().put(new KeyCodeCombination(digit, KeyCombination.ALT_DOWN), () -> shell.go(name));

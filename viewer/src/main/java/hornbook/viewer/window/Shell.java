@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 
@@ -16,6 +17,7 @@ public final class Shell extends BorderPane {
     private final Map<ScreenName, Screen> screens = new EnumMap<>(ScreenName.class);
     private final Visits visits = new Visits(this::bringIntoView);
     private final SearchBox search = new SearchBox();
+    private final Map<KeyCode, Runnable> deeds = new EnumMap<>(KeyCode.class);
     private final TopBar top;
     private final Rail rail;
     private final VBox foot = new VBox();
@@ -117,6 +119,15 @@ public final class Shell extends BorderPane {
 
     void takeBack() {
         takingBack.run();
+    }
+
+    /** What Ctrl and a key does from whatever screen; to be told before the window shows the shell. */
+    public void onControl(KeyCode key, Runnable act) {
+        deeds.put(key, act);
+    }
+
+    Map<KeyCode, Runnable> deeds() {
+        return deeds;
     }
 
     private Screen screen(ScreenName name) {

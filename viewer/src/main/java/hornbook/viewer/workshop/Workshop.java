@@ -234,7 +234,7 @@ public final class Workshop implements AutoCloseable {
 
     /** The maps of horns, cup by cup. */
     public HornMaps hornMaps() {
-        return new HornMaps(catalogue(), books, StandardSizes.load().reader());
+        return new HornMaps(catalogue(), books, sizes().reader());
     }
 
     /** What is usual for a reading. */

@@ -1,0 +1,43 @@
+package hornbook.viewer.hornmap;
+
+import hornbook.shared.job.OnBench;
+import hornbook.viewer.widget.Tile;
+import hornbook.viewer.widget.Words;
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.VBox;
+
+/** Which horn: those on the bench, by a press or by their digit. */
+final class HornChoice extends ScrollPane {
+    private final VBox list = new VBox();
+
+    HornChoice() {
+        getStyleClass().add("horn-choice");
+        list.getStyleClass().add("links");
+        setContent(list);
+        setFitToWidth(true);
+        setFocusTraversable(false);
+    }
+
+    void show(List<OnBench> horns, Consumer<String> choose) {
+        list.getChildren()
+                .setAll(Words.text(
+                        horns.isEmpty()
+                                ? "No horn is on the bench. Take one in on the screen Jobs, or open a horn's card in Find."
+                                : "Which horn?",
+                        "card-title"));
+        horns.forEach(on -> list.getChildren().add(tile(on, () -> choose.accept(on.horn()))));
+    }
+
+    private static Tile tile(OnBench on, Runnable choose) {
+        String sold = on.soldAs() == null || on.soldAs().isBlank() ? "" : ", sold as " + on.soldAs();
+        String words = on.model() + sold + "  \u00b7  " + on.serial();
+        VBox face = new VBox(Words.text(words, "lot-title"), Words.text(on.id() + "  " + on.complaint(), "quiet"));
+        Tile tile = new Tile(choose, face);
+        tile.getStyleClass().add("link");
+        tile.setId("map-" + on.horn());
+        tile.setAccessibleText(words + ", " + on.complaint());
+        return tile;
+    }
+}

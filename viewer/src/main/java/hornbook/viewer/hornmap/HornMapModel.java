@@ -1,0 +1,151 @@
+package hornbook.viewer.hornmap;
+
+import hornbook.catalogue.hornmap.CupLine;
+import hornbook.catalogue.hornmap.HornMap;
+import hornbook.shared.job.KeyField;
+import hornbook.shared.pads.Assignment;
+import hornbook.shared.shop.BadInput;
+import hornbook.shared.shop.ShopUnavailable;
+import hornbook.shared.store.Deed;
+import hornbook.viewer.widget.Words;
+import hornbook.viewer.work.Ends;
+import hornbook.viewer.work.Latest;
+import hornbook.viewer.work.Work;
+import java.util.Map;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** What the screen Horn map knows and does, without a widget. */
+public final class HornMapModel {
+    private final Work work;
+    private final HornsToMap horns;
+    private final Entering entering;
+    private final Latest asking;
+    private Consumer<HornMapView> listener = view -> {};
+    private HornMapView view = HornMapView.NOTHING;
+    private String wanted = "";
+
+    public HornMapModel(Work work, HornsToMap horns, Entering entering) {
+        this.work = work;
+        this.horns = horns;
+        this.entering = entering;
+        this.asking = work.latest();
+    }
+
+    HornMapView view() {
+        return view;
+    }
+
+    void onChange(Consumer<HornMapView> draw) {
+        listener = draw;
+        draw.accept(view);
+    }
+
+    /** Shows a horn of the shop. */
+    public void show(String horn) {
+        wanted = horn;
+        asking.ask(progress -> read(horn), ends(this::came));
+    }
+
+    private record Read(@Nullable HornMap map, Map<String, Double> proposed) {}
+
+    private Read read(String horn) {
+        HornMap map = horns.map(horn).orElse(null);
+        return new Read(map, map == null || map.job() == null ? Map.of() : proposed(map.job()));
+    }
+
+    private Map<String, Double> proposed(String job) {
+        return horns.pads(job).stream()
+                .collect(Collectors.toMap(Assignment::cup, a -> a.size().doubleValue(), (a, b) -> a));
+    }
+
+    private void came(Read read) {
+        wanted = read.map() == null ? "" : read.map().horn();
+        show(
+                read.map() == null
+                        ? view.troubled("There is no such horn any more.")
+                        : view.with(read.map(), read.proposed()));
+    }
+
+    /** Asks again, as the shop may have changed. */
+    void refresh() {
+        if (wanted.isEmpty()) {
+            asking.ask(progress -> horns.bench(), ends(bench -> show(view.withBench(bench))));
+        } else {
+            show(wanted);
+        }
+    }
+
+    /** Puts the horn away, so that another can be chosen; whether there was one. */
+    boolean putAway() {
+        if (view.map() == null) {
+            return false;
+        }
+        wanted = "";
+        show(view.with(null, Map.of()));
+        refresh();
+        return true;
+    }
+
+    void choose(String cup) {
+        show(view.choosing(cup));
+    }
+
+    void step(int by) {
+        show(view.choosing(view.step(by)));
+    }
+
+    void on(Layer layer) {
+        show(view.on(layer));
+    }
+
+    void on(KeyField field) {
+        show(view.on(field));
+    }
+
+    /** Writes down what was typed at the chosen cup, and goes on to the next; nothing typed takes what is proposed. */
+    void enter(String typed) {
+        HornMap map = view.map();
+        CupLine cup = view.cup().orElse(null);
+        String job = map == null ? null : map.job();
+        if (map == null || cup == null || job == null) {
+            show(view.troubled("No job is open for this horn: take it in first."));
+            return;
+        }
+        Double proposed = view.layer() == Layer.PADS ? view.proposed().get(cup.cup()) : null;
+        if (typed.isBlank()
+                && (proposed == null || (cup.pad() != null && cup.pad().own()))) {
+            step(1);
+            return;
+        }
+        String value = typed.isBlank() && proposed != null ? Marks.plain(proposed) : typed;
+        write(map.horn(), job, cup, value);
+    }
+
+    private void write(String horn, String job, CupLine cup, String value) {
+        Layer layer = view.layer();
+        KeyField field = view.field();
+        work.write(progress -> entering.enter(job, cup, layer, field, value), ends(deed -> written(horn, deed)));
+    }
+
+    private void written(String horn, Deed deed) {
+        show(view.saying(Words.sentence(deed.title())).choosing(view.step(1)));
+        show(horn);
+    }
+
+    private <A> Ends<A> ends(Consumer<A> answered) {
+        return new Ends<>(answered, this::failed);
+    }
+
+    private void failed(Throwable thrown) {
+        boolean told = thrown instanceof BadInput || thrown instanceof ShopUnavailable;
+        String words = String.valueOf(thrown.getMessage());
+        show(view.troubled(told ? words : "This is a fault of Hornbook's own: " + words));
+    }
+
+    private void show(HornMapView now) {
+        view = now;
+        listener.accept(now);
+    }
+}

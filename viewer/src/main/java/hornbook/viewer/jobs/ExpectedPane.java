@@ -1,0 +1,82 @@
+package hornbook.viewer.jobs;
+
+import hornbook.catalogue.estimate.EstimateAnswer;
+import hornbook.catalogue.estimate.EstimateQuestion.TaskCount;
+import hornbook.viewer.widget.Words;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** The work expected, how long it may take, and what that rests on. */
+final class ExpectedPane extends VBox {
+    private final JobsModel model;
+
+    ExpectedPane(JobsModel model, Expected expected) {
+        this.model = model;
+        getStyleClass().add("expected");
+        EstimateAnswer answer = expected.answer();
+        if (answer == null) {
+            getChildren().add(Words.text("No work is listed. Press E again and choose what is expected.", "quiet"));
+        } else {
+            sum(answer);
+        }
+        expected.tasks().forEach(task -> getChildren().add(row(task)));
+        Button more = new Button("More work  E");
+        more.setOnAction(pressed -> model.begin(Act.ESTIMATE));
+        getChildren().add(more);
+    }
+
+    private void sum(EstimateAnswer answer) {
+        Label words = Words.text(
+                hours(answer.p50Min()) + " as likely as not, " + hours(answer.p80Min()) + " in four of five",
+                "expected-sum");
+        HBox.setHgrow(words, Priority.ALWAYS);
+        words.setMaxWidth(Double.MAX_VALUE);
+        Button quote = new Button("Quote " + answer.p80Min() + " min");
+        quote.setId("quote");
+        quote.setMinWidth(Region.USE_PREF_SIZE);
+        quote.setOnAction(pressed -> model.quote(answer.p80Min()));
+        HBox row = new HBox(words, quote);
+        row.getStyleClass().add("panel-head");
+        EstimateAnswer.FromJobs from = answer.fromJobs();
+        getChildren()
+                .addAll(
+                        row,
+                        Words.text(
+                                "From " + from.all() + " jobs: " + from.instrument() + " of this instrument, "
+                                        + from.make() + " of this make, " + from.model() + " of this model. The book"
+                                        + " alone says " + hours(answer.bookMin()) + ". Most doubt: "
+                                        + model.title(answer.drives()) + ".",
+                                "quiet"));
+        answer.remarks().forEach(remark -> getChildren().add(Words.text(Words.sentence(remark), "quiet")));
+    }
+
+    private HBox row(TaskCount task) {
+        String title = model.title(task.task());
+        Label words = Words.text(title, "words");
+        HBox.setHgrow(words, Priority.ALWAYS);
+        words.setMaxWidth(Double.MAX_VALUE);
+        Button fewer = step("\u2212", task, -1, "One fewer of " + title);
+        Label count = new Label(Integer.toString(task.count()));
+        count.getStyleClass().add("expected-count");
+        Button more = step("+", task, 1, "One more of " + title);
+        HBox row = new HBox(words, fewer, count, more);
+        row.getStyleClass().add("panel-head");
+        return row;
+    }
+
+    private Button step(String sign, TaskCount task, int by, String described) {
+        Button button = new Button(sign);
+        button.setAccessibleText(described);
+        button.setMinWidth(Region.USE_PREF_SIZE);
+        button.setOnAction(pressed -> model.expect(task.task(), by));
+        return button;
+    }
+
+    private static String hours(long minutes) {
+        return minutes < 60 ? minutes + " min" : "%d h %02d".formatted(minutes / 60, minutes % 60);
+    }
+}
