@@ -15,6 +15,10 @@ final class Aims {
         this.threads = threads;
     }
 
+    Threads threads() {
+        return threads;
+    }
+
     /**
      * @throws BadInput where a derived size is asked without what it is reckoned from
      */

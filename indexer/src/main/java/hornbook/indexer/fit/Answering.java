@@ -59,7 +59,9 @@ final class Answering {
                 asked.shown(),
                 plans,
                 refused,
-                plans.isEmpty() ? new Buying(asked, rack, threads, minutes).lines() : List.of(),
+                plans.isEmpty()
+                        ? new Buying(asked, new Aims(asked, threads), rack, minutes, catalogue).lines()
+                        : List.of(),
                 remarks());
     }
 

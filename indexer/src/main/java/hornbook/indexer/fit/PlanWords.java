@@ -14,11 +14,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** A plan as it is shown. */
 final class PlanWords {
+    private static final Pattern HARMED =
+            Pattern.compile("\\b(torn|bent|cracked|broken|chipped|rusty|worn|perished|spoiled)\\b");
+
     private final Asked asked;
     private final ShopRack rack;
     private final Places places;
@@ -158,6 +162,9 @@ final class PlanWords {
         if (lot.isPresent()) {
             if (places.partsHorn(lot.get().lies())) {
                 mind.add("still on a parts horn: take it off and book it first");
+            }
+            if (HARMED.matcher(lot.get().title()).find()) {
+                mind.add("its title says it is harmed: look before you begin");
             }
             if (!lot.get().note().isEmpty()) {
                 mind.add(lot.get().note());

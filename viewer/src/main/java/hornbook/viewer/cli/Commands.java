@@ -22,6 +22,7 @@ final class Commands {
         add("may", () -> new MayCommand(frame));
         add("thread", () -> new ThreadCommand(frame));
         add("fit", () -> new FitCommand(frame));
+        add("spring", () -> new SpringCommand(frame));
         add("gauge", () -> new GaugeCommand(frame));
         add("pads", () -> new PadsCommand(frame));
         add("drawer", () -> new DrawerCommand(frame));

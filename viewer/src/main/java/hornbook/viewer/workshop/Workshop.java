@@ -13,6 +13,7 @@ import hornbook.catalogue.hornmap.Usuals;
 import hornbook.catalogue.identify.Confirm;
 import hornbook.catalogue.identify.Identify;
 import hornbook.catalogue.may.May;
+import hornbook.catalogue.spring.Springs;
 import hornbook.indexer.brief.Brief;
 import hornbook.indexer.fit.Fit;
 import hornbook.indexer.index.ShopIndex;
@@ -253,6 +254,10 @@ public final class Workshop implements AutoCloseable {
 
     public Brief brief() {
         return new Brief(catalogue(), books, identify(), may());
+    }
+
+    public Springs springs() {
+        return new Springs(catalogue(), StandardSizes.load());
     }
 
     public Fit fit() {
