@@ -72,6 +72,7 @@ final class JobCards {
                 .say(Field.TEXT, supplier.place())
                 .say(Field.TEXT, supplier.verdict())
                 .say(Field.TEXT, supplier.why())
+                .say(Field.TEXT, "supplier, delivers")
                 .standing(SUPPLIER)
                 .card();
     }

@@ -8,6 +8,8 @@ import org.jspecify.annotations.Nullable;
 /** Cards of lots: what they are, what they fit, their sizes, and where they lie. */
 final class LotCards {
     private static final float FITS = 3;
+    private static final float IS = 6;
+    private static final float FILED_AS = 1.5f;
     private static final Pattern HARMED = Pattern.compile(
             "\\b(torn|worn|bent|broken|cracked|chipped|damaged|stripped|perished|rusty)\\b", Pattern.CASE_INSENSITIVE);
 
@@ -19,16 +21,14 @@ final class LotCards {
 
     Card card(Lot lot, @Nullable Spot spot) {
         Draft card = Card.draft("lot", lot.id(), lot.title())
-                .say(Field.NAME, names.title(lot.item()))
-                .say(Field.NAME, names.otherNames(lot.item()))
                 .say(Field.TEXT, lot.material())
                 .say(Field.TEXT, lot.colour())
                 .say(Field.TEXT, lot.state().name())
                 .say(Field.TEXT, lot.note())
                 .say(Field.TEXT, names.title(lot.supplier()))
-                .concept(lot.item(), 6)
                 .concept(lot.supplier(), 1)
                 .size(lot.thread());
+        what(card, lot);
         lot.fitsMakes().forEach(make -> card.concept(make, FITS).say(Field.NAME, names.title(make)));
         lot.fitsModels().forEach(model -> card.concept(model, FITS).say(Field.TEXT, names.title(model)));
         dimensions(card, lot.dimensions());
@@ -36,6 +36,17 @@ final class LotCards {
             card.say(Field.LABEL, spot.label());
         }
         return card.standing(standing(lot)).shown(shown(lot, spot)).card();
+    }
+
+    /** Where the title names another thing than the one it is filed as, people read the title. */
+    private void what(Draft card, Lot lot) {
+        String titled = names.thing(lot.title()).orElse(lot.item());
+        card.say(Field.NAME, names.title(titled))
+                .say(Field.NAME, names.otherNames(titled))
+                .concept(titled, IS);
+        if (!titled.equals(lot.item())) {
+            card.say(Field.TEXT, names.title(lot.item())).concept(lot.item(), FILED_AS);
+        }
     }
 
     /** {@code diameter=2.38 mm;nose=ball}: sizes are sizes, words are words. */

@@ -11,7 +11,7 @@ final class Order {
     private static final double JOB_ASKED_FOR = 1.0;
     private static final double JUST_BELOW = 0.999;
     /** Jobs that meet nearly as much of the query as the best one are told apart by their day alone. */
-    private static final double AS_GOOD = 0.75;
+    private static final double AS_GOOD = 0.85;
 
     private final Plan plan;
 
@@ -25,7 +25,7 @@ final class Order {
         if (plan.past()) {
             order = jobsFirst(order);
         }
-        return stockBeforeWhatIsKept(order);
+        return stockBeforeWhatIsKept(new Aim(plan).order(order));
     }
 
     private static List<Found> jobsFirst(List<Found> order) {
@@ -88,15 +88,15 @@ final class Order {
         };
     }
 
-    private static Found notAbove(double limit, Found found) {
+    static Found notAbove(double limit, Found found) {
         return limit > 0 && found.score() >= limit ? found.scoring(limit * JUST_BELOW) : found;
     }
 
-    private static boolean open(Found found) {
+    static boolean open(Found found) {
         return found.row().kind().equals("lot") && found.row().heed() == Heed.OPEN;
     }
 
-    private static String item(Found found) {
+    static String item(Found found) {
         return found.row().item();
     }
 }

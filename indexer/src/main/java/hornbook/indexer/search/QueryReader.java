@@ -68,14 +68,15 @@ final class QueryReader {
         private int at;
 
         Reading(List<Token> said, boolean half, int end) {
-            this.said = said;
+            Slips slips = new Slips(view);
+            this.said = new Compounds(view, vocabulary, slips).parted(said, half ? end : -1);
             this.half = half;
             this.end = end;
-            this.covered = new boolean[said.size()];
+            this.covered = new boolean[this.said.size()];
             this.terms = new TermWays(view, vocabulary, languages());
-            this.words = new WordWays(view, vocabulary, stems, terms);
-            this.at = said.size();
-            this.allSmall = said.stream().allMatch(StopWords::has);
+            this.words = new WordWays(view, vocabulary, slips, stems, terms);
+            this.at = this.said.size();
+            this.allSmall = this.said.stream().allMatch(StopWords::has);
         }
 
         /** Languages of the words of which no English record speaks. */

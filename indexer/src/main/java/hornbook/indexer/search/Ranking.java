@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.search.BooleanClause;
 import org.apache.lucene.search.BooleanQuery;
@@ -21,6 +22,9 @@ import org.apache.lucene.search.TopScoreDocCollectorManager;
 final class Ranking {
     /** As many are looked at again before the first are shown. */
     private static final int CANDIDATES = 60;
+
+    /** More of one make is a list of its own. */
+    private static final int HORNS = 12;
 
     private static final double WORD = 0.99;
 
@@ -38,14 +42,31 @@ final class Ranking {
 
     List<Hit> hits() {
         List<Found> found = new ArrayList<>();
-        for (ScoreDoc top : top(Math.max(CANDIDATES, question.limit()))) {
+        for (ScoreDoc top : top(query(), Math.max(CANDIDATES, question.limit()))) {
             found.add(new Found(top.doc, view.row(top.doc), top.score));
         }
+        hornsNamed(found);
         found.sort(Found::order);
         new Beside(view, question).widen(found);
         wordsThemselves(found);
         List<Found> order = new Order(plan).of(found);
         return shown(order.subList(0, Math.min(question.limit(), order.size())));
+    }
+
+    /** Horns that meet every word: among many lots of the make they would not be seen. */
+    private void hornsNamed(List<Found> found) {
+        List<Unit> telling = plan.telling();
+        if (telling.isEmpty() || !question.kinds().isEmpty()) {
+            return;
+        }
+        BooleanQuery.Builder all = new BooleanQuery.Builder();
+        telling.forEach(unit -> all.add(query(unit), BooleanClause.Occur.MUST));
+        all.add(kinds(Aim.HORNS), BooleanClause.Occur.FILTER);
+        for (ScoreDoc horn : top(all.build(), HORNS)) {
+            if (found.stream().noneMatch(known -> known.document() == horn.doc)) {
+                found.add(new Found(horn.doc, view.row(horn.doc), horn.score));
+            }
+        }
     }
 
     /** The entry of a word typed comes last: what it means was found before. */
@@ -89,12 +110,9 @@ final class Ranking {
                 why);
     }
 
-    private ScoreDoc[] top(int most) {
-        if (plan.units().isEmpty()) {
-            return new ScoreDoc[0];
-        }
+    private ScoreDoc[] top(Query query, int most) {
         try {
-            return view.searcher().search(query(), new TopScoreDocCollectorManager(most, most)).scoreDocs;
+            return view.searcher().search(query, new TopScoreDocCollectorManager(most, most)).scoreDocs;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -102,22 +120,28 @@ final class Ranking {
 
     private Query query() {
         BooleanQuery.Builder all = new BooleanQuery.Builder();
-        for (Unit unit : plan.units()) {
-            List<Query> ways = unit.ways().stream()
-                    .map(way -> way.query(unit.weight(), vocabulary))
-                    .toList();
-            if (!ways.isEmpty()) {
-                all.add(new DisjunctionMaxQuery(ways, 0), BooleanClause.Occur.SHOULD);
-            }
-        }
+        plan.units().stream()
+                .filter(unit -> !unit.ways().isEmpty())
+                .forEach(unit -> all.add(query(unit), BooleanClause.Occur.SHOULD));
         all.setMinimumNumberShouldMatch(1);
         if (!question.kinds().isEmpty()) {
-            BooleanQuery.Builder kinds = new BooleanQuery.Builder();
-            question.kinds()
-                    .forEach(kind -> kinds.add(
-                            new TermQuery(new Term(Terms.TERM, Terms.kind(kind))), BooleanClause.Occur.SHOULD));
-            all.add(kinds.build(), BooleanClause.Occur.FILTER);
+            all.add(kinds(question.kinds()), BooleanClause.Occur.FILTER);
         }
         return all.build();
+    }
+
+    private Query query(Unit unit) {
+        return new DisjunctionMaxQuery(
+                unit.ways().stream()
+                        .map(way -> way.query(unit.weight(), vocabulary))
+                        .toList(),
+                0);
+    }
+
+    private static Query kinds(Set<String> kinds) {
+        BooleanQuery.Builder any = new BooleanQuery.Builder();
+        kinds.forEach(
+                kind -> any.add(new TermQuery(new Term(Terms.TERM, Terms.kind(kind))), BooleanClause.Occur.SHOULD));
+        return any.build();
     }
 }

@@ -5,7 +5,9 @@ import hornbook.indexer.index.View;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.apache.lucene.index.LeafReaderContext;
@@ -26,6 +28,7 @@ final class Slips {
     private static final int MOST = 8;
 
     private final View view;
+    private final Map<String, List<String>> known = new HashMap<>();
 
     Slips(View view) {
         this.view = view;
@@ -33,6 +36,10 @@ final class Slips {
 
     /** Words of the index and terms of the trade one slip from a word; with the rest of it still to be typed if half. */
     List<String> near(String word, boolean half) {
+        return known.computeIfAbsent(half ? word + "*" : word, w -> find(word, half));
+    }
+
+    private List<String> find(String word, boolean half) {
         Automaton slip = new LevenshteinAutomata(word, true).toAutomaton(1);
         Automaton all = half ? Operations.concatenate(slip, Automata.makeAnyString()) : slip;
         CompiledAutomaton compiled =

@@ -1,5 +1,7 @@
 package hornbook.indexer.search;
 
+import hornbook.indexer.words.StopWords;
+import hornbook.indexer.words.Token;
 import java.util.List;
 
 /**
@@ -21,6 +23,15 @@ record Unit(String said, int first, int last, List<Way> ways, float weight, Sort
         PAIR,
         SIZE,
         NUMBER
+    }
+
+    boolean faint() {
+        return StopWords.faint(new Token(said, 0, said.length(), false));
+    }
+
+    /** Is the other a piece of this one? */
+    boolean covers(Unit other) {
+        return last - first > other.last - other.first && first <= other.first && other.last <= last;
     }
 
     Unit weighing(float other) {

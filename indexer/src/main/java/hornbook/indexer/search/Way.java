@@ -3,6 +3,7 @@ package hornbook.indexer.search;
 import hornbook.indexer.index.Terms;
 import hornbook.shared.measure.Measured;
 import hornbook.shared.measure.Size;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.apache.lucene.document.LongPoint;
 import org.apache.lucene.document.LongRange;
@@ -18,6 +19,9 @@ import org.apache.lucene.search.Query;
  *     for what is shown
  */
 record Way(By by, float share, Supplier<String> said) {
+    private static final float SURE = 0.5f;
+    private static final String PART = Terms.concept("part-");
+    private static final String SUPPLY = Terms.concept("sup-");
     private static final float SIZE_SCORE = 0.8f;
     private static final float SPAN_SCORE = 0.35f;
 
@@ -50,6 +54,14 @@ record Way(By by, float share, Supplier<String> said) {
 
     Way worth(float part) {
         return new Way(by, share * part, said);
+    }
+
+    /** The part or supply that it means, if surely one. */
+    Optional<String> thing() {
+        boolean one = share >= SURE
+                && by instanceof By.OfTerm(String term)
+                && (term.startsWith(PART) || term.startsWith(SUPPLY));
+        return one ? Optional.of(((By.OfTerm) by).term().substring(1)) : Optional.empty();
     }
 
     /** As written, where empty. */

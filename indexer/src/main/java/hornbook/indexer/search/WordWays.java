@@ -17,11 +17,13 @@ final class WordWays {
     private static final int ENDINGS = 48;
 
     private final View view;
+    private final Slips slips;
     private final Vocabulary vocabulary;
     private final Stems stems;
     private final TermWays terms;
 
-    WordWays(View view, Vocabulary vocabulary, Stems stems, TermWays terms) {
+    WordWays(View view, Vocabulary vocabulary, Slips slips, Stems stems, TermWays terms) {
+        this.slips = slips;
         this.terms = terms;
         this.view = view;
         this.vocabulary = vocabulary;
@@ -80,7 +82,7 @@ final class WordWays {
 
     private int slips(List<Way> ways, String word, boolean half) {
         int most = 0;
-        for (String near : new Slips(view).near(word, half)) {
+        for (String near : slips.near(word, half)) {
             String reading = "read as " + near;
             most = Math.max(most, add(ways, near, SLIP, reading));
             for (Sense sense : view.lexicon().senses(near)) {

@@ -8,7 +8,7 @@ public final class StopWords {
             "a", "an", "and", "are", "as", "at", "be", "by", "can", "did", "do", "does", "for", "from", "has", "have",
             "how", "i", "if", "in", "is", "it", "its", "me", "my", "of", "on", "or", "our", "so", "that", "the",
             "their", "them", "there", "these", "they", "this", "to", "was", "we", "were", "what", "when", "where",
-            "which", "will", "with", "you", "your", "wheres", "whats", "some", "any", "am", "got", "get");
+            "which", "who", "will", "with", "you", "your", "wheres", "whats", "some", "any", "am", "got", "get");
 
     /** Small words of German, French, Spanish and Dutch; passed over only between the words of a term. */
     private static final Set<String> FOREIGN = Set.of(
@@ -75,6 +75,8 @@ public final class StopWords {
             "make",
             "whole",
             "thing",
+            "quirk",
+            "quirks",
             "horn",
             "sax",
             "saxophone",

@@ -100,6 +100,57 @@ class QueryLanguageTest {
         assertThat(ids(query).subList(0, Math.min(5, ids(query).size()))).contains(id);
     }
 
+    @ParameterizedTest(name = "{0}: first {1}")
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                // query                    ; first
+                "brindlow alto              ; m-brindlow-(ferryman|nightferry|windrow)-alto", // a horn and no more
+                "brindlow quirks            ; m-brindlow-.*",
+                "sorakane twelve            ; m-sorakane-twelve-(alto|tenor)",
+                "halverick drumlin alto     ; m-halverick-drumlin-alto",
+                "halverick neck             ; lot-(0782|0786|0788)", // a part of it: what is on hand
+                "neck screw halverick       ; part-neck-screw|lot-01(2[6-9]|30)",
+                "pivot screw brindlow tenor ; lot-00(0[6-9]|1[0-9])",
+                "sorakane twelve guard screw; part-guard-screw",
+                "last quarterdeck overhaul  ; j-0104", // of that model, not one whose note speaks of it
+                "neckcork                   ; sup-cork-neck", // two words as one
+                "Trillklappe                ; extra-trill-keys",
+                "strap ring                 ; part-strap-ring",
+                "thumb rest                 ; part-thumb-rest",
+                "white pad 19               ; lot-0690",
+                "3/32 inch drill rod        ; d-chart-r4c1|lot-0838",
+                "cork for keys 1/32         ; lot-0764",
+                "pivot reamer               ; tool-pivot-reamer",
+                "bari low A                 ; q-low-a-baritone",
+                "chantrevl halyrd           ; m-chantreval-halyard-(alto|tenor)", // a slip in each word
+                "corvane snap resonator 19mm; lot-0262",
+            })
+    void whatIsNamedComesFirst(String query, String first) {
+        assertThat(ids(query).getFirst()).matches(first);
+    }
+
+    @ParameterizedTest(name = "{0}: no horn above {1}")
+    @CsvSource({
+        "neck screw halverick, lot-0126",
+        "sorakane twelve guard screw, lot-0136",
+        "pivot screw brindlow tenor, lot-0006"
+    })
+    void whoNamesAPartSeesStockBeforeHorns(String query, String lot) {
+        List<Hit> found = hits(query);
+        int at = found.stream().map(Hit::id).toList().indexOf(lot);
+        assertThat(at).isNotNegative();
+        assertThat(found.subList(0, at)).extracting(Hit::kind).doesNotContain("make", "model", "seller");
+    }
+
+    /** The demonstration shop files a strap ring among the thumb rests; people read what is written on it. */
+    @Test
+    void whatALotIsCalledCountsMoreThanWhatItIsFiledAs() {
+        assertThat(ids("strap ring ").indexOf("lot-0240")).isBetween(0, 2);
+        assertThat(ids("thumb rest ").indexOf("lot-0236"))
+                .isLessThan(ids("thumb rest ").indexOf("lot-0240"));
+    }
+
     @ParameterizedTest(name = "{0} = {1}")
     @CsvSource(
             delimiter = '|',
