@@ -23,19 +23,28 @@ import org.jspecify.annotations.Nullable;
 public final class ShopCards {
     private final Books books;
     private final Catalogue catalogue;
-    private final EntryCards entries;
     private final LotCards lots;
     private final PlaceCards places;
     private final JobCards jobs;
+    private @Nullable EntryCards entries;
 
     public ShopCards(Books books, Catalogue catalogue) {
         this.books = books;
         this.catalogue = catalogue;
         Names names = new Names(catalogue);
-        entries = new EntryCards(catalogue);
         lots = new LotCards(names);
         places = new PlaceCards(names);
         jobs = new JobCards(names);
+    }
+
+    /** Made when first asked for: an edit of the books needs none of it. */
+    private EntryCards entries() {
+        EntryCards known = entries;
+        if (known == null) {
+            known = new EntryCards(catalogue);
+            entries = known;
+        }
+        return known;
     }
 
     /** Every card. Reads the books drawer by drawer and horn by horn, so that a large shop needs little memory. */
@@ -55,7 +64,7 @@ public final class ShopCards {
             had.add(tool.id());
             to.accept(tool(tool));
         }
-        entries.all().stream().filter(card -> !had.contains(card.id())).forEach(to);
+        entries().all().stream().filter(card -> !had.contains(card.id())).forEach(to);
     }
 
     private void drawer(Drawer drawer, Consumer<Card> to) {
@@ -105,7 +114,7 @@ public final class ShopCards {
             case ENTRY ->
                 books.find(ShopTool.class, id)
                         .map(this::tool)
-                        .or(() -> catalogue.entry(id).flatMap(entries::draft).map(Draft::card));
+                        .or(() -> catalogue.entry(id).flatMap(entries()::draft).map(Draft::card));
         };
     }
 
@@ -117,7 +126,7 @@ public final class ShopCards {
     private Card tool(ShopTool tool) {
         Draft card = catalogue
                 .entry(tool.id())
-                .flatMap(entries::draft)
+                .flatMap(entries()::draft)
                 .orElseGet(() -> Card.draft("tool", tool.id(), tool.title()));
         var members = books.where(ToolMember.class, "set", tool.id());
         return new ToolCards()

@@ -3,11 +3,11 @@ package hornbook.indexer.index;
 import hornbook.indexer.card.RecordKey;
 import hornbook.indexer.words.Lexicon;
 import hornbook.indexer.words.TextReader;
+import hornbook.shared.shop.ShopUnavailable;
 import hornbook.shared.store.Books;
 import hornbook.shared.store.Change;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -59,21 +59,41 @@ final class Follower implements ShopIndex.Holder {
         this.searchers = new SearcherManager(store.writer(), new Impacted());
     }
 
-    static Follower open(Path folder, Books books, Knowledge knowledge, TextReader reader) {
-        IndexFolder files = new IndexFolder(folder);
+    static Follower open(IndexFolder files, Books books, Knowledge knowledge, TextReader reader) {
         try {
             Optional<Stamp> stamp = files.trusted().filter(s -> Position.of(s).isIn(books));
             if (stamp.isEmpty()) {
                 files.empty();
             }
-            IndexStore store = new IndexStore(files.directory(), reader);
+            return begun(new IndexStore(files.directory(), reader), stamp, books, knowledge, reader);
+        } catch (IOException | UncheckedIOException e) {
+            throw new ShopUnavailable(
+                    "the index cannot be written in " + books.folder()
+                            + ": make room on the disk and check its permissions; the books are unharmed",
+                    e);
+        }
+    }
+
+    private static Follower begun(
+            IndexStore store, Optional<Stamp> stamp, Books books, Knowledge knowledge, TextReader reader)
+            throws IOException {
+        try {
             Lexicon lexicon = stamp.isPresent() ? lexicon(store) : Lexicon.empty();
             Position at = stamp.map(Position::of).orElse(Position.START);
             Follower follower = new Follower(books, knowledge, store, reader, lexicon, at);
             follower.begin(stamp);
             return follower;
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+        } catch (IOException | RuntimeException e) {
+            closeAnyhow(store);
+            throw e;
+        }
+    }
+
+    private static void closeAnyhow(IndexStore store) {
+        try {
+            store.close();
+        } catch (RuntimeException e) {
+            LOG.log(Level.FINE, "an index that failed could not be closed", e);
         }
     }
 
@@ -84,7 +104,6 @@ final class Follower implements ShopIndex.Holder {
     }
 
     private synchronized void begin(Optional<Stamp> stamp) {
-        books.onCommit(this::committed);
         if (stamp.isEmpty()) {
             rebuild();
         } else {
@@ -97,6 +116,7 @@ final class Follower implements ShopIndex.Holder {
                 take(missed);
             }
         }
+        books.onCommit(this::committed);
         idle.scheduleWithFixedDelay(this::commitIfIdle, IDLE_SECONDS, IDLE_SECONDS, TimeUnit.SECONDS);
     }
 
@@ -120,7 +140,7 @@ final class Follower implements ShopIndex.Holder {
         }
         Set<RecordKey> keys = new Dependents(books, this::lies).of(changes);
         if (!keys.isEmpty()) {
-            store.update(IndexStore.cards(books, knowledge), lexicon, keys);
+            store.update(knowledge.cards(books), lexicon, keys);
         }
         if (behindSince.isEmpty()) {
             position = Position.end(books);
@@ -135,9 +155,9 @@ final class Follower implements ShopIndex.Holder {
         knowledge.changed();
         Lexicon now = knowledge.lexicon();
         if (now.text().equals(lexicon.text())) {
-            store.knowledge(IndexStore.cards(books, knowledge), now);
+            store.knowledge(knowledge.cards(books), now);
         } else {
-            store.build(IndexStore.cards(books, knowledge), now);
+            store.build(knowledge.cards(books), now);
             lexicon = now;
         }
     }
@@ -166,7 +186,7 @@ final class Follower implements ShopIndex.Holder {
         Position from = Position.end(books);
         knowledge.changed();
         Lexicon now = knowledge.lexicon();
-        int documents = store.build(IndexStore.cards(books, knowledge), now);
+        int documents = store.build(knowledge.cards(books), now);
         lexicon = now;
         position = from;
         refresh();
@@ -212,10 +232,11 @@ final class Follower implements ShopIndex.Holder {
                 commit();
             }
             searchers.close();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+        } catch (IOException | RuntimeException e) {
+            // What is not on the disk is in the books; the next opening makes it good.
+            LOG.log(Level.WARNING, "the index could not be put on the disk at closing", e);
         } finally {
-            store.close();
+            closeAnyhow(store);
         }
     }
 

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Stream;
@@ -21,14 +22,21 @@ final class IndexFolder {
     private static final Logger LOG = Logger.getLogger(IndexFolder.class.getName());
 
     private final Path folder;
+    private final UnaryOperator<Directory> around;
 
     IndexFolder(Path folder) {
+        this(folder, UnaryOperator.identity());
+    }
+
+    /** @param around put around what is written to: a test's failing disk */
+    IndexFolder(Path folder, UnaryOperator<Directory> around) {
         this.folder = folder;
+        this.around = around;
     }
 
     /** To be asked often: mapped into memory. */
     Directory directory() throws IOException {
-        return FSDirectory.open(folder);
+        return around.apply(FSDirectory.open(folder));
     }
 
     /** To be asked once: the first mapping of a process takes longer than a find reads. */

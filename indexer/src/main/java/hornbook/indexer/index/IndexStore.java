@@ -5,7 +5,6 @@ import hornbook.indexer.card.RecordKey;
 import hornbook.indexer.card.ShopCards;
 import hornbook.indexer.words.Lexicon;
 import hornbook.indexer.words.TextReader;
-import hornbook.shared.store.Books;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Collection;
@@ -142,9 +141,5 @@ final class IndexStore implements AutoCloseable {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    static ShopCards cards(Books books, Knowledge knowledge) {
-        return new ShopCards(books, knowledge.catalogue());
     }
 }

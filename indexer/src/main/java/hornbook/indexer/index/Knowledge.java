@@ -2,8 +2,10 @@ package hornbook.indexer.index;
 
 import hornbook.catalogue.entry.Catalogue;
 import hornbook.catalogue.entry.EntryDigest;
+import hornbook.indexer.card.ShopCards;
 import hornbook.indexer.words.Lexicon;
 import hornbook.indexer.words.LexiconBuilder;
+import hornbook.shared.store.Books;
 import java.nio.file.Path;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -13,6 +15,7 @@ final class Knowledge {
     private final Path folder;
     private final Supplier<Catalogue> source;
     private @Nullable Catalogue catalogue;
+    private @Nullable ShopCards cards;
 
     Knowledge(Path folder, Supplier<Catalogue> source) {
         this.folder = folder;
@@ -28,6 +31,16 @@ final class Knowledge {
         return known;
     }
 
+    /** Makes cards. Kept until entries change: what stands beside what takes longer to find than a lot to save. */
+    ShopCards cards(Books books) {
+        ShopCards known = cards;
+        if (known == null) {
+            known = new ShopCards(books, catalogue());
+            cards = known;
+        }
+        return known;
+    }
+
     Lexicon lexicon() {
         return LexiconBuilder.of(catalogue());
     }
@@ -38,5 +51,6 @@ final class Knowledge {
 
     void changed() {
         catalogue = null;
+        cards = null;
     }
 }

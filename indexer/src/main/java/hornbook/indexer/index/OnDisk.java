@@ -36,8 +36,7 @@ final class OnDisk implements ShopIndex.Holder {
         this.passing = passing;
     }
 
-    static OnDisk open(Path folder, Books books, Knowledge knowledge, TextReader reader) {
-        IndexFolder files = new IndexFolder(folder);
+    static OnDisk open(IndexFolder files, Books books, Knowledge knowledge, TextReader reader) {
         try {
             Optional<Stamp> stamp = files.trusted();
             return stamp.isPresent()
@@ -54,7 +53,7 @@ final class OnDisk implements ShopIndex.Holder {
         Position from = Position.end(books);
         Stamp stamp = from.stamp(knowledge.digest());
         try (IndexStore store = new IndexStore(files.directory(), reader)) {
-            store.build(IndexStore.cards(books, knowledge), knowledge.lexicon());
+            store.build(knowledge.cards(books), knowledge.lexicon());
             store.commit(stamp);
         }
         return new OnDisk(books, files.directory(), reader, stamp, folder);

@@ -4,7 +4,6 @@ import hornbook.catalogue.entry.Catalogue;
 import hornbook.indexer.words.TextReader;
 import hornbook.shared.measure.SizeReader;
 import hornbook.shared.store.Books;
-import java.nio.file.Path;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
@@ -31,7 +30,10 @@ public final class ShopIndex implements AutoCloseable {
      * @param sizes reads the standard tables; called when a size is first read
      */
     public static ShopIndex open(Books books, Supplier<Catalogue> catalogue, Supplier<SizeReader> sizes) {
-        Path folder = books.folder().resolve(FOLDER);
+        return open(books, catalogue, sizes, new IndexFolder(books.folder().resolve(FOLDER)));
+    }
+
+    static ShopIndex open(Books books, Supplier<Catalogue> catalogue, Supplier<SizeReader> sizes, IndexFolder folder) {
         Knowledge knowledge = new Knowledge(books.folder().resolve("entries"), catalogue);
         TextReader reader = new TextReader(sizes);
         return new ShopIndex(

@@ -56,7 +56,7 @@ final class Ranking {
     /** Horns that meet every word: among many lots of the make they would not be seen. */
     private void hornsNamed(List<Found> found) {
         List<Unit> telling = plan.telling();
-        if (telling.isEmpty() || !question.kinds().isEmpty()) {
+        if (telling.isEmpty() || !question.kinds().isEmpty() || found.size() < CANDIDATES) {
             return;
         }
         BooleanQuery.Builder all = new BooleanQuery.Builder();

@@ -20,7 +20,7 @@ import java.util.Random;
  * is added 61 % lots, 33 % jobs with 3 to 14 sentences and their horns, 6 % drawers. What is known is the shipped
  * knowledge, some 1 500 cards whatever the size.
  */
-final class LifelikeShop {
+public final class LifelikeShop {
     private static final int SIDE = 20;
     private static final int A_DEED = 5_000;
 
@@ -42,7 +42,7 @@ final class LifelikeShop {
     }
 
     /** Opens a new shop in the folder with about that many records, the same for the same seed. */
-    static Books open(Path folder, int records, long seed) {
+    public static Books open(Path folder, int records, long seed) {
         Books books = DemoShop.open(folder);
         LifelikeShop shop = new LifelikeShop(books, seed);
         for (int from = 0; from < records; from += A_DEED) {
