@@ -102,6 +102,14 @@ public final class Catalogue {
         return own.contains(id);
     }
 
+    /** The entries that name that one, in the order of their kinds. */
+    public List<Entry> naming(String id) {
+        return byId.values().stream()
+                .filter(entry ->
+                        LinkList.of(entry).stream().anyMatch(link -> link.id().equals(id)))
+                .toList();
+    }
+
     /** Own files that were set aside, and remarks about those that were not. */
     public List<Problem> problems() {
         return problems;

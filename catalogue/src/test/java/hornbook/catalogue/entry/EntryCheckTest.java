@@ -36,7 +36,7 @@ class EntryCheckTest {
                 "f-low-warble | 0.48 | 1.48 | causes.1.share | 1",
                 "task-repad | 0.22 | -0.22 | sigma | 0",
                 "tone-hole-rim | \"miss\": 0.06 | \"miss\": \"0.06\" | miss | number",
-                "part-neck | \"part-neck\" | \"Part Neck!\" | id | pattern"
+                "part-neck | \"part-neck\" | \"Part Neck!\" | id | small letters"
             })
     void aBrokenEntryIsRefused(String id, String right, String wrong, String field, String why) {
         Entry entry = SHIPPED.entry(id).orElseThrow();

@@ -32,6 +32,7 @@ final class Commands {
         add("undo", () -> new UndoCommand(frame));
         byName.put("job", () -> JobCommand.line(frame));
         byName.put("horn", () -> HornCommand.line(frame));
+        byName.put("entry", () -> EntryCommand.line(frame));
         add("restock", () -> new RestockCommand(frame));
         add("estimate", () -> new EstimateCommand(frame));
         add("year", () -> new YearCommand(frame));

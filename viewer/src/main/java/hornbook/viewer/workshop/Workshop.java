@@ -1,6 +1,7 @@
 package hornbook.viewer.workshop;
 
 import hornbook.catalogue.diagnose.Diagnose;
+import hornbook.catalogue.edit.EntryBook;
 import hornbook.catalogue.entry.Catalogue;
 import hornbook.catalogue.entry.Nearest;
 import hornbook.catalogue.estimate.Estimate;
@@ -227,6 +228,11 @@ public final class Workshop implements AutoCloseable {
             identify = new Identify(catalogue(), books);
         }
         return identify;
+    }
+
+    /** The shop's own entries, written. */
+    public EntryBook entryBook() {
+        return new EntryBook(catalogue(), books);
     }
 
     public Confirm confirm() {

@@ -2,6 +2,9 @@ package hornbook.viewer.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hornbook.catalogue.entry.Catalogue;
+import hornbook.catalogue.entry.Entry;
+import hornbook.catalogue.entry.EntryWriter;
 import hornbook.shared.store.Backup;
 import hornbook.viewer.demo.DemoShop;
 import hornbook.viewer.workshop.Workshop;
@@ -46,6 +49,7 @@ class HelpPageTest {
             demo.exporting().to(folder.resolve("template/shop-files"));
             demo.search();
         }
+        entryToPut();
         Path backup = new Backup(shop).make(LocalDate.of(2026, 9, 30)).file();
         try {
             Files.move(backup, folder.resolve("template/shop-backup.zip"));
@@ -53,6 +57,17 @@ class HelpPageTest {
                     new BufferedImage(2, 2, BufferedImage.TYPE_INT_RGB),
                     "png",
                     folder.resolve("template/bench.png").toFile());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** A shipped entry with a word more. */
+    private static void entryToPut() {
+        Entry entry = Catalogue.shipped().entry("q-red-rot").orElseThrow();
+        String changed = new EntryWriter().write(entry).replace("\"confirm\": \"", "\"confirm\": \"By daylight: ");
+        try {
+            Files.writeString(folder.resolve("template/q-red-rot.json"), changed);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
