@@ -12,6 +12,7 @@ import hornbook.viewer.bench.Bench;
 import hornbook.viewer.bench.BenchBook;
 import hornbook.viewer.bench.BenchModel;
 import hornbook.viewer.bench.BenchScreen;
+import hornbook.viewer.card.Card;
 import hornbook.viewer.card.Cards;
 import hornbook.viewer.clock.ClockModel;
 import hornbook.viewer.clock.ClockStrip;
@@ -41,6 +42,8 @@ import hornbook.viewer.jobs.JobHands;
 import hornbook.viewer.jobs.JobsAsked;
 import hornbook.viewer.jobs.JobsModel;
 import hornbook.viewer.jobs.JobsScreen;
+import hornbook.viewer.knowledge.KnowledgeModel;
+import hornbook.viewer.knowledge.KnowledgeScreen;
 import hornbook.viewer.window.Screen;
 import hornbook.viewer.window.ScreenName;
 import hornbook.viewer.window.Shell;
@@ -84,6 +87,10 @@ final class Screens {
         Consumer<String> pull = drawer -> pulling.pull(drawer, "", "");
         HornMapModel map = hornMap();
         ClockModel clock = clock();
+        Consumer<Card> lay = card -> {
+            bench.lay(card.kind(), card.id());
+            way.go(ScreenName.BENCH);
+        };
         List<Screen> screens = List.of(
                 new BenchScreen(
                         bench,
@@ -93,17 +100,15 @@ final class Screens {
                             way.go(ScreenName.FIND);
                         },
                         Screens::briefFile),
-                new FindScreen(find, pulling, card -> {
-                    bench.lay(card.kind(), card.id());
-                    way.go(ScreenName.BENCH);
-                }),
+                new FindScreen(find, pulling, lay),
                 new DrawersScreen(drawers, hand),
                 new HornMapScreen(map),
                 new JobsScreen(jobs(clock, horn -> {
                     map.show(horn);
                     way.go(ScreenName.HORN_MAP);
                 })),
-                gauges(pull));
+                gauges(pull),
+                new KnowledgeScreen(new KnowledgeModel(work, workshop::entryBook, cards()), pull, lay));
         Shell shell = new Shell(workshop.name(), screens);
         DeedModel deeds = new DeedModel(work, workshop.books());
         shell.foot(new DeedStrip(deeds));

@@ -1,7 +1,9 @@
 package hornbook.viewer.card;
 
+import hornbook.catalogue.picture.Picture;
 import hornbook.shared.stock.LotLine;
 import java.util.List;
+import java.util.Optional;
 
 /** A piece of a card. */
 public sealed interface Block {
@@ -29,6 +31,21 @@ public sealed interface Block {
 
     /** Other records that belong to this one. */
     record Links(String heading, List<Link> links) implements Block {}
+
+    /**
+     * What a trait can be, with drawings where there are some.
+     *
+     * @param look where on the horn to look
+     */
+    record Drawn(Optional<Picture> look, List<Seen> values) implements Block {}
+
+    /**
+     * One thing that can be seen.
+     *
+     * @param name in a word or two
+     * @param words what is to be seen
+     */
+    record Seen(String name, String words, Optional<Picture> picture) {}
 
     /**
      * The way to another record.

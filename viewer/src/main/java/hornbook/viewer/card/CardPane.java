@@ -72,6 +72,7 @@ public final class CardPane extends VBox {
             case Block.Lots lots ->
                 new VBox(lots.lots().stream().map(LotRow::new).toArray(Node[]::new));
             case Block.Links links -> links(links);
+            case Block.Drawn drawn -> new DrawnValues(drawn);
         };
     }
 

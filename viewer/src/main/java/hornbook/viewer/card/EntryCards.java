@@ -1,5 +1,7 @@
 package hornbook.viewer.card;
 
+import hornbook.catalogue.edit.Facts;
+import hornbook.catalogue.edit.Field;
 import hornbook.catalogue.entry.Catalogue;
 import hornbook.catalogue.entry.Caution;
 import hornbook.catalogue.entry.Entry;
@@ -18,6 +20,9 @@ import hornbook.catalogue.entry.Tool;
 import hornbook.catalogue.entry.Trait;
 import hornbook.catalogue.entry.UseOn;
 import hornbook.catalogue.entry.Word;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -63,9 +68,16 @@ final class EntryCards {
             case Caution caution -> things.of(caution);
             case UseOn use -> things.of(use);
             case Word word -> things.of(word);
-            default -> {}
+            default -> plain(entry, blocks);
         }
         blocks.text("Where this comes from", entry.source() + "; " + entry.sureness());
         return new Card(entry.entryKind().word(), entry.id(), entry.title(), blocks.list());
+    }
+
+    /** Of what is seldom looked up, every field as it stands. */
+    private static void plain(Entry entry, Blocks blocks) {
+        Map<String, String> facts = new LinkedHashMap<>(Facts.of(entry));
+        List.of("id", "title", "source", "sureness").forEach(facts::remove);
+        facts.forEach((field, words) -> blocks.text(Field.title(field.replace(".", ", ")), words));
     }
 }

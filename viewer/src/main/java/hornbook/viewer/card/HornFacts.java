@@ -6,7 +6,10 @@ import hornbook.catalogue.entry.Seller;
 import hornbook.catalogue.entry.Trait;
 import hornbook.catalogue.entry.TraitValue;
 import hornbook.catalogue.entry.Years;
+import hornbook.catalogue.picture.Picture;
+import hornbook.catalogue.picture.Pictures;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -58,15 +61,22 @@ final class HornFacts {
         blocks.text("", trait.question())
                 .text("How to look", trait.look())
                 .text("Effort", trait.cost().word())
-                .text(
-                        "What one can see",
-                        trait.values().stream().map(HornFacts::value).collect(Collectors.joining("\n")))
+                .add(drawn(trait))
                 .text("Unit", trait.unit())
                 .text("", trait.missNote());
     }
 
-    private static String value(TraitValue value) {
-        return value.id() + ": " + value.description();
+    private static Block drawn(Trait trait) {
+        Pictures pictures = new Pictures();
+        return new Block.Drawn(
+                pictures.look(trait.id()),
+                trait.values().stream()
+                        .map(value -> seen(value, pictures.picture(trait.id(), value.id())))
+                        .toList());
+    }
+
+    private static Block.Seen seen(TraitValue value, Optional<Picture> picture) {
+        return new Block.Seen(value.id().replace('-', ' '), value.description(), picture);
     }
 
     private static String pairs(Map<String, String> pairs) {
