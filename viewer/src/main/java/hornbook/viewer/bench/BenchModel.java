@@ -166,15 +166,14 @@ public final class BenchModel {
         Trait trait = view.asking().trait();
         Map<String, Boolean> marked = view.asking().marked();
         if (trait != null && !marked.isEmpty()) {
-            see(view.horn()
-                    .seeing(
-                            trait.kind() == TraitKind.MANY
-                                    ? new Seen.Parts(trait.id(), marked)
-                                    : new Seen.OneOf(trait.id(), List.copyOf(marked.keySet()))));
+            write(
+                    trait.kind() == TraitKind.MANY
+                            ? new Seen.Parts(trait.id(), marked).value()
+                            : String.join("|", marked.keySet()));
         }
     }
 
-    /** Takes what was written: a size, or words read off the horn. */
+    /** Takes what was written: a size, words read off the horn, or values as a command would name them. */
     void write(String text) {
         Trait trait = view.asking().trait();
         Weighed weighed = view.weighed();

@@ -23,6 +23,7 @@ final class LookPane extends VBox {
     private final Node nothing = Words.text("Nothing is left to look at that would tell more.", "said");
 
     private @Nullable Trait drawn;
+    private @Nullable BenchView shown;
 
     LookPane(BenchModel model, Pictures pictures) {
         getStyleClass().add("look-pane");
@@ -40,6 +41,13 @@ final class LookPane extends VBox {
     }
 
     void show(BenchView view, Phrases phrases) {
+        if (shown != null
+                && sameWeighed(shown, view)
+                && shown.asking().equals(view.asking())
+                && shown.horn().equals(view.horn())) {
+            return;
+        }
+        shown = view;
         Trait trait = view.asking().trait();
         tabs.show(view, trait == null ? "" : trait.id(), phrases);
         if (trait == null) {
@@ -52,6 +60,12 @@ final class LookPane extends VBox {
             foot.show(trait, view.asking());
         }
         drawn = trait;
+    }
+
+    /** Each weighing makes a record of its own: to compare all that is in them would take longer than to draw. */
+    @SuppressWarnings("ReferenceEquality")
+    private static boolean sameWeighed(BenchView one, BenchView other) {
+        return one.weighed() == other.weighed();
     }
 
     private void answers(Trait trait) {

@@ -163,6 +163,12 @@ class BenchModelTest {
         model.done();
         assertThat(model.view().horn().looks("flat-spring-use").getFirst().written())
                 .isEqualTo("flat-spring-use=palm-and-side|no:octave-and-gs");
+        model.choose("flat-spring-use");
+        model.press("none");
+        model.done();
+        assertThat(model.view().horn().looks("flat-spring-use").getFirst().written())
+                .contains("no:palm-and-side", "no:neck-octave-only")
+                .doesNotContain("none");
     }
 
     @Test
