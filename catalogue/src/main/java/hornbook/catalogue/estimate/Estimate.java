@@ -2,7 +2,10 @@ package hornbook.catalogue.estimate;
 
 import hornbook.catalogue.entry.Catalogue;
 import hornbook.catalogue.entry.Model;
+import hornbook.catalogue.entry.Nearest;
 import hornbook.catalogue.entry.Task;
+import hornbook.catalogue.entry.Trait;
+import hornbook.catalogue.entry.TraitValue;
 import hornbook.catalogue.estimate.EstimateAnswer.FromJobs;
 import hornbook.catalogue.estimate.EstimateAnswer.Line;
 import hornbook.catalogue.estimate.EstimateQuestion.TaskCount;
@@ -145,14 +148,26 @@ public final class Estimate {
                 history.jobs(c -> model != null && model.id().equals(c.model())));
     }
 
-    private static String instrument(EstimateQuestion question, @Nullable Model model) {
+    private String instrument(EstimateQuestion question, @Nullable Model model) {
         if (question.instrument() != null) {
-            return question.instrument();
+            return instrument(question.instrument());
         }
         if (model != null && !model.instruments().isEmpty()) {
             return model.instruments().getFirst();
         }
         throw new BadInput("the instrument is not known: name it with --instrument alto, or the model with --model");
+    }
+
+    private String instrument(String named) {
+        Trait family = catalogue.traits().get("family-member");
+        if (family != null && family.value(named).isEmpty()) {
+            List<String> known = family.values().stream().map(TraitValue::id).toList();
+            throw new BadInput("“" + named + "” is no instrument that is known: "
+                    + Nearest.of(named, known)
+                            .map(near -> "did you mean " + near + "?")
+                            .orElse("write one of " + String.join(", ", known)));
+        }
+        return named;
     }
 
     /** Who clocked most: the shop's owner, unless another is named. */

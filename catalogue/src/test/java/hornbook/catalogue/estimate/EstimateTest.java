@@ -67,5 +67,8 @@ class EstimateTest {
         assertThatThrownBy(() -> estimate.estimate(
                         new EstimateQuestion(List.of(new TaskCount("task-teardown", 1)), null, null, null)))
                 .hasMessageContaining("--instrument");
+        assertThatThrownBy(() -> estimate.estimate(
+                        new EstimateQuestion(List.of(new TaskCount("task-teardown", 1)), null, "tenro", null)))
+                .hasMessageContaining("did you mean tenor?");
     }
 }

@@ -12,10 +12,15 @@ import java.util.Optional;
 
 /** What the ledger says of each lot's use and of each supplier's deliveries; lines are only added. */
 final class Ledger {
-    private static final String TAKES_BACK = "takes back ";
-
     private final Map<String, LotLedger> lots = new HashMap<>();
     private final Map<String, List<Movement>> receipts = new HashMap<>();
+
+    private boolean used;
+
+    /** Whether any use is on record. */
+    boolean used() {
+        return used;
+    }
 
     Optional<LotLedger> lot(String id) {
         return Optional.ofNullable(lots.get(id));
@@ -30,7 +35,10 @@ final class Ledger {
         LotLedger lot = lots.computeIfAbsent(movement.lot(), id -> new LotLedger());
         lot.seen(movement.date());
         switch (movement.kind()) {
-            case USE -> lot.use(movement.date(), -movement.qty());
+            case USE -> {
+                used = true;
+                lot.use(movement.date(), -movement.qty());
+            }
             case RECEIPT -> {
                 lot.bought(movement);
                 if (movement.supplier() != null) {
@@ -45,10 +53,10 @@ final class Ledger {
 
     /** The use that an undo has answered: as if it had not been. */
     private Optional<Movement> takenBack(Movement correction, View view) {
-        return correction.note().startsWith(TAKES_BACK)
-                ? view.find(Movement.class, correction.note().substring(TAKES_BACK.length()))
-                        .filter(m -> m.kind() == MovementKind.USE)
-                : Optional.empty();
+        return correction
+                .takesBack()
+                .flatMap(line -> view.find(Movement.class, line))
+                .filter(m -> m.kind() == MovementKind.USE);
     }
 
     /** The day the books know of a lot first, for lots that have no line the day asked. */

@@ -59,6 +59,10 @@ final class Round {
         }
         question.wanted().stream().filter(w -> w.lot() == null).forEach(w -> lines.add(withoutLot(w)));
         lines.sort(PRESSING);
+        if (!holdings.ledger().used()) {
+            remarks.add(
+                    "no use is on record yet: nothing can be foreseen; what goes out is seen once it is written down");
+        }
         return new RestockAnswer(List.copyOf(lines), List.copyOf(remarks));
     }
 

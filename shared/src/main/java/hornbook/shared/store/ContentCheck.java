@@ -39,6 +39,8 @@ final class ContentCheck {
         attempt("balance", this::balances);
         if (folder != null) {
             Path shop = folder;
+            // Not in a copy: a backup of books that forgot a line is still a good backup.
+            attempt("balance", () -> found.addAll(Overdrawn.problems(query)));
             attempt("entries", () -> found.addAll(new EntryCheck(query, shop).problems()));
             attempt("photos", () -> found.addAll(PhotoCheck.problems(query, shop)));
         }

@@ -71,8 +71,18 @@ public final class Repair {
                 done.add("the counts were taken from the ledger again");
             }
             entries();
+            if (problems.stream().anyMatch(Overdrawn::is)) {
+                overdrawn();
+            }
         } catch (SQLException | ShopUnavailable e) {
             done.add("no more could be mended, as the file is torn");
+        }
+    }
+
+    private void overdrawn() throws SQLException {
+        try (Query query = new Query(Database.toRead(file));
+                Books books = Books.open(folder, Access.WRITE)) {
+            done.addAll(Overdrawn.repair(query, books));
         }
     }
 

@@ -13,8 +13,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -42,7 +44,9 @@ final class Stores {
         view.each(Lot.class, lot -> items.put(lot.id(), lot.item()));
         Map<String, TreeMap<LocalDate, BigDecimal>> prices = new HashMap<>();
         List<Movement> used = new ArrayList<>();
+        Set<String> takenBack = new HashSet<>();
         view.each(Movement.class, m -> {
+            m.takesBack().ifPresent(takenBack::add);
             if (m.unitPrice() != null) {
                 prices.computeIfAbsent(m.lot(), lot -> new TreeMap<>()).put(m.date(), m.unitPrice());
             }
@@ -52,6 +56,8 @@ final class Stores {
                 used.add(m);
             }
         });
+        stores.received.removeIf(m -> takenBack.contains(m.id()));
+        used.removeIf(m -> takenBack.contains(m.id()));
         used.forEach(m -> {
             Map.Entry<LocalDate, BigDecimal> paid =
                     prices.getOrDefault(m.lot(), new TreeMap<>()).floorEntry(m.date());

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hornbook.shared.exchange.DemoShop;
 import hornbook.shared.shop.BadInput;
+import hornbook.shared.store.Access;
 import hornbook.shared.store.Books;
 import java.math.BigDecimal;
 import java.nio.file.Path;
@@ -160,5 +161,14 @@ class RestockTest {
         assertThat(orders)
                 .flatExtracting(OrderList::lines)
                 .allSatisfy(l -> assertThat(((RestockLine) l).order()).isPositive());
+    }
+
+    @Test
+    void aShopWithoutHistorySaysSo(@TempDir Path empty) {
+        try (Books none = Books.open(empty.resolve("shop"), Access.WRITE)) {
+            RestockAnswer answer = new Restock(none).ask(RestockQuestion.BOOKS_ALONE);
+            assertThat(answer.lines()).isEmpty();
+            assertThat(answer.remarks()).singleElement().asString().startsWith("no use is on record yet");
+        }
     }
 }

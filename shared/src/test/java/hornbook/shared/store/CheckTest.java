@@ -174,4 +174,34 @@ class CheckTest {
         assertThat(new Check(old).run().problems()).isEmpty();
         assertThat(old.resolve("backups")).isDirectoryContaining("glob:**/shape-1-*.db");
     }
+
+    /** Seven came in; nine went out, as a hurried import may say. Repair writes the two, in a deed that undo takes back. */
+    @Test
+    void stockBelowNoneIsNamedAndPutRight() {
+        try (Books books = Books.open(folder, Access.WRITE)) {
+            books.write("too many", w -> w.put(SmallShop.move(w.nextId(Movement.class), -99)));
+        }
+        assertThat(problems())
+                .singleElement()
+                .asString()
+                .contains("fewer than none", "hornbook check --repair")
+                .startsWith("lot " + SmallShop.move("v-1", 1).lot());
+        Check.Report mended = new Repair(folder).run();
+        assertThat(mended.ok()).isTrue();
+        assertThat(mended.done()).anyMatch(done -> done.contains("a correction of +"));
+        assertThat(problems()).isEmpty();
+        try (Books books = Books.open(folder, Access.WRITE)) {
+            assertThat(books.deeds(1).getFirst().title()).isEqualTo("correct what the ledger counts below none");
+            books.undo(books.deeds(1).getFirst().number());
+        }
+        assertThat(problems()).hasSize(1);
+    }
+
+    @Test
+    void aCopyOfSuchBooksIsStillAGoodBackup() {
+        try (Books books = Books.open(folder, Access.WRITE)) {
+            books.write("too many", w -> w.put(SmallShop.move(w.nextId(Movement.class), -99)));
+        }
+        assertThat(Check.ofCopy(folder.resolve("shop.db"))).isEmpty();
+    }
 }

@@ -8,6 +8,8 @@ import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.Horn;
 import hornbook.shared.shop.Job;
 import hornbook.shared.shop.JobStatus;
+import hornbook.shared.shop.Movement;
+import hornbook.shared.shop.MovementKind;
 import hornbook.shared.store.Access;
 import hornbook.shared.store.Books;
 import hornbook.shared.year.YearAnswer.LateLine;
@@ -105,6 +107,34 @@ class YearTest {
         assertThat(new Year(books).answer(2031).months()).isEmpty();
         assertThatThrownBy(() -> new Year(books).answer(0)).isInstanceOf(BadInput.class);
         assertThatThrownBy(() -> new Year(books).answer(Integer.MAX_VALUE)).isInstanceOf(BadInput.class);
+    }
+
+    /** What was used by mistake and taken back was not used. */
+    @Test
+    void whatWasTakenBackDoesNotCount() {
+        int before = pieces();
+        books.write(
+                "use by mistake",
+                w -> w.put(new Movement(
+                        w.nextId(Movement.class),
+                        books.today(),
+                        "lot-0767",
+                        MovementKind.USE,
+                        -2,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        "")));
+        assertThat(pieces()).isEqualTo(before + 2);
+        books.undo(books.deeds(1).getFirst().number());
+        assertThat(pieces()).isEqualTo(before);
+    }
+
+    private static int pieces() {
+        return new Year(books)
+                .answer().used().stream().mapToInt(u -> u.pieces()).sum();
     }
 
     /** By hand: promised for the 10th; one went on the 12th, one is here on the 30th, one is promised for later. */

@@ -38,7 +38,10 @@ final class RestockCommand implements Callable<Integer> {
                 write(workshop, answer, frame.around().here().resolve(csv).normalize());
             }
             return answer.lines().isEmpty()
-                    ? frame.nothing(answer, out -> out.println("nothing is about to run out"))
+                    ? frame.nothing(answer, out -> {
+                        answer.remarks().forEach(remark -> out.println("! " + remark));
+                        out.println("nothing is about to run out");
+                    })
                     : frame.answer(answer, out -> print(out, answer));
         });
     }
