@@ -19,8 +19,12 @@ import hornbook.viewer.clock.ClockStrip;
 import hornbook.viewer.clock.TaskChoice;
 import hornbook.viewer.deed.DeedModel;
 import hornbook.viewer.deed.DeedStrip;
+import hornbook.viewer.drawers.DeskModel;
 import hornbook.viewer.drawers.DrawersModel;
 import hornbook.viewer.drawers.DrawersScreen;
+import hornbook.viewer.drawers.LabelPrint;
+import hornbook.viewer.exchange.ExchangeModel;
+import hornbook.viewer.exchange.ExchangeScreen;
 import hornbook.viewer.find.FindModel;
 import hornbook.viewer.find.FindScreen;
 import hornbook.viewer.find.Puller;
@@ -44,6 +48,7 @@ import hornbook.viewer.jobs.JobsModel;
 import hornbook.viewer.jobs.JobsScreen;
 import hornbook.viewer.knowledge.KnowledgeModel;
 import hornbook.viewer.knowledge.KnowledgeScreen;
+import hornbook.viewer.tools.ToolsModel;
 import hornbook.viewer.window.Screen;
 import hornbook.viewer.window.ScreenName;
 import hornbook.viewer.window.Shell;
@@ -101,14 +106,15 @@ final class Screens {
                         },
                         Screens::briefFile),
                 new FindScreen(find, pulling, lay),
-                new DrawersScreen(drawers, hand),
+                new DrawersScreen(drawers, hand, desk(), tools(), () -> way.go(ScreenName.IN_OUT)),
                 new HornMapScreen(map),
                 new JobsScreen(jobs(clock, horn -> {
                     map.show(horn);
                     way.go(ScreenName.HORN_MAP);
                 })),
                 gauges(pull),
-                new KnowledgeScreen(new KnowledgeModel(work, workshop::entryBook, cards()), pull, lay));
+                new KnowledgeScreen(new KnowledgeModel(work, workshop::entryBook, cards()), pull, lay),
+                exchange());
         Shell shell = new Shell(workshop.name(), screens);
         DeedModel deeds = new DeedModel(work, workshop.books());
         shell.foot(new DeedStrip(deeds));
@@ -151,6 +157,22 @@ final class Screens {
                 workshop.drawerBook(),
                 title -> new KnownNames(workshop.catalogue()).thing(title).orElse(""),
                 () -> workshop.worker(null));
+    }
+
+    private DeskModel desk() {
+        return new DeskModel(
+                work,
+                workshop.cabinetBook(),
+                new LabelPrint(workshop.stock(), Path.of(System.getProperty("user.home", "."))));
+    }
+
+    private ExchangeScreen exchange() {
+        return new ExchangeScreen(new ExchangeModel(
+                work, new ExchangeModel.Ways(workshop::importingSheets, workshop::importing, workshop::exporting)));
+    }
+
+    private ToolsModel tools() {
+        return new ToolsModel(work, workshop.tools(), workshop.toolBook());
     }
 
     private Pull pull() {

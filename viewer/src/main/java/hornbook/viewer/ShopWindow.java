@@ -1,6 +1,7 @@
 package hornbook.viewer;
 
 import hornbook.shared.shop.BadInput;
+import hornbook.shared.shop.Cabinet;
 import hornbook.shared.shop.ShopUnavailable;
 import hornbook.shared.store.Access;
 import hornbook.shared.store.Books;
@@ -9,19 +10,17 @@ import hornbook.viewer.cli.Folders;
 import hornbook.viewer.welcome.WelcomeModel;
 import hornbook.viewer.welcome.WelcomePane;
 import hornbook.viewer.window.HornbookWindow;
+import hornbook.viewer.window.ScreenName;
 import hornbook.viewer.window.Shell;
 import hornbook.viewer.window.Toolkit;
 import hornbook.viewer.work.Ends;
 import hornbook.viewer.work.Work;
 import hornbook.viewer.workshop.Workshop;
-import java.io.File;
-import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.stream.Collectors;
 import javafx.application.Platform;
-import javafx.stage.DirectoryChooser;
 import org.jspecify.annotations.Nullable;
 
 /** The window from its opening to its closing: with a shop in it, or with the choice of one. */
@@ -64,12 +63,18 @@ final class ShopWindow implements AutoCloseable {
     }
 
     private void present(Workshop opened, HornbookWindow window) {
+        boolean bare = opened.books().all(Cabinet.class).isEmpty();
+        present(opened, window, bare ? Optional.of(ScreenName.DRAWERS) : Optional.empty());
+    }
+
+    private void present(Workshop opened, HornbookWindow window, Optional<ScreenName> first) {
         workshop = opened;
         Shell shell = new Screens(opened, work).shell();
         if (!opened.books().writable()) {
             shell.say("Open to read only: another Hornbook writes in this shop.");
         }
         window.present(shell);
+        first.ifPresent(shell::go);
         opened.books()
                 .onCommit(changes -> Platform.runLater(() ->
                         shell.changed(changes.stream().map(Change::kind).collect(Collectors.toUnmodifiableSet()))));
@@ -82,14 +87,13 @@ final class ShopWindow implements AutoCloseable {
 
     private void welcome(HornbookWindow window, @Nullable String trouble) {
         WelcomeModel model = new WelcomeModel(
-                work, folders.shop(), folders.demo(), trouble == null ? "" : trouble, shop -> present(shop, window));
-        window.put(new WelcomePane(model, () -> ask(window)));
-    }
-
-    private static Optional<Path> ask(HornbookWindow window) {
-        DirectoryChooser chooser = new DirectoryChooser();
-        chooser.setTitle("Folder of spreadsheets");
-        return Optional.ofNullable(chooser.showDialog(window.stage())).map(File::toPath);
+                work,
+                folders.shop(),
+                folders.demo(),
+                trouble == null ? "" : trouble,
+                shop -> present(shop, window),
+                shop -> present(shop, window, Optional.of(ScreenName.IN_OUT)));
+        window.put(new WelcomePane(model));
     }
 
     @Override

@@ -12,7 +12,6 @@ import hornbook.viewer.work.Work;
 import hornbook.viewer.workshop.Workshop;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
@@ -134,9 +133,9 @@ class ScreensTest {
     void theFirstStartOffersThreeThings() {
         HornbookWindow first = Fx.on(() -> {
             HornbookWindow made = new HornbookWindow("Hornbook", folder.resolve("look"));
-            WelcomeModel model =
-                    new WelcomeModel(Work.atOnce(), folder.resolve("own"), folder.resolve("demo"), "", workshop -> {});
-            made.put(new WelcomePane(model, Optional::empty));
+            WelcomeModel model = new WelcomeModel(
+                    Work.atOnce(), folder.resolve("own"), folder.resolve("demo"), "", workshop -> {}, workshop -> {});
+            made.put(new WelcomePane(model));
             made.show();
             return made;
         });

@@ -22,8 +22,9 @@ import java.util.Map;
  * @param columns none where the file cannot be read
  * @param rows those with as many cells as the header
  * @param refused those with more or fewer, or why the file cannot be read
+ * @param ragged the cells of those with more or fewer, as far as they go; what is over stands in the last
  */
-public record CsvFile(String name, List<String> columns, List<Row> rows, List<Refusal> refused) {
+public record CsvFile(String name, List<String> columns, List<Row> rows, List<Refusal> refused, List<Row> ragged) {
 
     /** Reads a file of UTF-8, separated by commas; what cannot be read stands in {@link #refused()}. */
     public static CsvFile read(Path file) {
@@ -36,7 +37,7 @@ public record CsvFile(String name, List<String> columns, List<Row> rows, List<Re
     }
 
     static CsvFile read(String name, String text, char separator) {
-        CsvFile read = new CsvFile(name, new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+        CsvFile read = new CsvFile(name, new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
         long last = 1;
         try (CsvReader<CsvRecord> reader = CsvReader.builder()
                 .fieldSeparator(separator)
@@ -60,7 +61,7 @@ public record CsvFile(String name, List<String> columns, List<Row> rows, List<Re
 
     /** Nothing is taken from a file that cannot be read to its end: the rest may have been worth more. */
     private static CsvFile unreadable(String name, String why) {
-        return new CsvFile(name, List.of(), List.of(), List.of(Refusal.wholeFile(name, why)));
+        return new CsvFile(name, List.of(), List.of(), List.of(Refusal.wholeFile(name, why)), List.of());
     }
 
     private void take(CsvRecord record) {
@@ -78,13 +79,18 @@ public record CsvFile(String name, List<String> columns, List<Row> rows, List<Re
                     null,
                     "has " + cells.size() + " cells where the header has " + columns.size()
                             + ": quote a cell that holds a comma"));
+            ragged.add(new Row(number, record.getStartingLineNumber(), named(cells)));
             return;
         }
+        rows.add(new Row(number, record.getStartingLineNumber(), named(cells)));
+    }
+
+    private Map<String, String> named(List<String> cells) {
         Map<String, String> named = HashMap.newHashMap(cells.size());
         for (int i = 0; i < cells.size(); i++) {
-            named.put(columns.get(i), cells.get(i));
+            named.merge(columns.get(Math.min(i, columns.size() - 1)), cells.get(i), (a, b) -> a + ", " + b);
         }
-        rows.add(new Row(number, record.getStartingLineNumber(), named));
+        return named;
     }
 
     /** Writes rows under a header, quoting only what must be; the name holds the old file or the whole new one. */

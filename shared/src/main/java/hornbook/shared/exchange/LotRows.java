@@ -76,6 +76,9 @@ final class LotRows implements SheetRows {
         if (cell.isEmpty() || sizes.dimensions(cell).found().isPresent()) {
             return cell;
         }
+        BentSize.size(cell).ifPresent(why -> {
+            throw new CellRefused("dimensions", why);
+        });
         if (sizes.measured(cell, LengthUnit.MILLIMETRE).found().isPresent()) {
             return "size=" + cell;
         }
@@ -89,7 +92,7 @@ final class LotRows implements SheetRows {
         if (cell.isEmpty()) {
             return null;
         }
-        sizes.threads(cell).refusal().ifPresent(why -> {
+        BentSize.thread(cell).or(() -> sizes.threads(cell).refusal()).ifPresent(why -> {
             throw new CellRefused("thread", why);
         });
         return cell;

@@ -38,7 +38,7 @@ record PhotoFiles(Books books) {
                 refused.add(new Refusal(csv.name(), row.number(), row.line(), "sha", why));
             }
         }
-        return new CsvFile(csv.name(), csv.columns(), good, refused);
+        return new CsvFile(csv.name(), csv.columns(), good, refused, csv.ragged());
     }
 
     private String take(Row row, Path from, boolean dryRun) {

@@ -32,6 +32,14 @@ final class SheetDates {
         this.settled = day == month ? null : day ? Order.DAY_FIRST : Order.MONTH_FIRST;
     }
 
+    /** In words, how days with strokes would be read in these cells. */
+    static String order(Collection<String> cells) {
+        Order settled = new SheetDates("", cells).settled;
+        return settled == null
+                ? "with strokes, day or month first: not to be told"
+                : settled == Order.DAY_FIRST ? "day first" : "month first";
+    }
+
     private static boolean only(String cell, Order order) {
         Matcher m = STROKES.matcher(cell.strip());
         if (!m.matches()) {

@@ -6,14 +6,18 @@ import hornbook.shared.store.Books;
 import hornbook.shared.store.Writing;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Takes a person's own spreadsheet, saved as text, into the books: every good row in one deed, every bad one named. */
 public final class SheetImport {
+    private static final int FIRST_ROWS = 3;
+
     private final Books books;
     private final SizeReader sizes;
     private final Names names;
@@ -34,7 +38,9 @@ public final class SheetImport {
     public ImportReport from(Path file, SheetKind kind, Map<String, String> map, boolean dryRun) {
         List<String> remarks = new ArrayList<>();
         CsvFile sheet = read(file, remarks);
-        SheetColumns columns = SheetColumns.of(kind, sheet.columns(), map, remarks);
+        Optional<String> kept = SheetMaps.kept(books, kind);
+        SheetColumns columns =
+                SheetColumns.of(kind, sheet.columns(), SheetMaps.with(kept, sheet.columns(), map), remarks);
         List<Row> rows = sheet.rows().stream().filter(SheetImport::filled).toList();
         List<Refusal> refused = new ArrayList<>(sheet.refused());
         int[] taken = {0};
@@ -48,26 +54,75 @@ public final class SheetImport {
                     refused.add(no);
                 }
             }
+            if (!dryRun && taken[0] > 0) {
+                SheetMaps.keep(writing, kind, kept, map);
+            }
             return !dryRun && taken[0] > 0;
         });
         int read = rows.size() + sheet.refused().size();
         return new ImportReport(read, taken[0], List.copyOf(refused), List.copyOf(new LinkedHashSet<>(remarks)));
     }
 
+    /**
+     * How a file would be read.
+     *
+     * @param map column to field, as for {@link #from}; an empty field leaves its column out
+     * @throws BadInput where nothing of the file can be read
+     */
+    public SheetLook look(Path file, SheetKind kind, Map<String, String> map) {
+        List<String> remarks = new ArrayList<>();
+        SheetText text = text(file, remarks);
+        CsvFile sheet = sheet(file, text);
+        SheetColumns columns = SheetColumns.guess(
+                kind, sheet.columns(), SheetMaps.with(SheetMaps.kept(books, kind), sheet.columns(), map), remarks);
+        SheetGuess guess = new SheetGuess(sheet.rows().stream()
+                .flatMap(row -> row.cells().values().stream())
+                .toList());
+        Map<String, String> fields = new LinkedHashMap<>();
+        columns.byField().forEach((field, column) -> fields.put(column, field));
+        return new SheetLook(
+                text.encoding(),
+                SheetGuess.separator(text.separator()),
+                guess.decimals(),
+                guess.dates(),
+                sheet.columns(),
+                fields,
+                columns.lacking(kind),
+                sheet.rows().stream()
+                        .limit(FIRST_ROWS)
+                        .map(row -> row.inOrder(sheet.columns()))
+                        .toList());
+    }
+
+    /**
+     * Writes the rows that were refused as a sheet of their own, each with why.
+     *
+     * @throws BadInput where that file cannot be written
+     */
+    public void rowsToFix(Path file, ImportReport report, Path to) {
+        RowsToFix.write(read(file, new ArrayList<>()), report.refused(), file, to);
+    }
+
     private static CsvFile read(Path file, List<String> remarks) {
-        String name = String.valueOf(file.getFileName());
+        return sheet(file, text(file, remarks));
+    }
+
+    private static SheetText text(Path file, List<String> remarks) {
         try {
-            SheetText text = SheetText.read(file, remarks);
-            CsvFile sheet = CsvFile.read(name, text.text(), text.separator());
-            if (sheet.columns().isEmpty()) {
-                String why =
-                        sheet.refused().stream().map(Refusal::why).findFirst().orElse("is empty");
-                throw new BadInput(name + " " + why);
-            }
-            return sheet;
+            return SheetText.read(file, remarks);
         } catch (FileText.Unreadable e) {
-            throw new BadInput(name + " " + e.why());
+            throw new BadInput(file.getFileName() + " " + e.why());
         }
+    }
+
+    private static CsvFile sheet(Path file, SheetText text) {
+        String name = String.valueOf(file.getFileName());
+        CsvFile sheet = CsvFile.read(name, text.text(), text.separator());
+        if (sheet.columns().isEmpty()) {
+            String why = sheet.refused().stream().map(Refusal::why).findFirst().orElse("is empty");
+            throw new BadInput(name + " " + why);
+        }
+        return sheet;
     }
 
     private static boolean filled(Row row) {

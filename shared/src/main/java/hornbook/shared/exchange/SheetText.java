@@ -10,28 +10,31 @@ import java.util.Objects;
 import java.util.stream.Stream;
 
 /** A spreadsheet's text however it was saved: UTF-8, UTF-16 with its mark, or Windows-1252; by comma, semicolon or tab. */
-record SheetText(String text, char separator) {
+record SheetText(String text, char separator, String encoding) {
     private static final Charset WINDOWS = Charset.forName("windows-1252");
 
     static SheetText read(Path file, List<String> remarks) throws FileText.Unreadable {
-        String text = FileText.withoutMark(decoded(FileText.bytes(file), remarks));
+        Decoded decoded = decoded(FileText.bytes(file), remarks);
+        String text = FileText.withoutMark(decoded.text());
         String header = text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
         char separator = Stream.of(',', ';', '\t')
                 .max(Comparator.comparingLong(
                         c -> header.chars().filter(h -> h == c).count()))
                 .orElse(',');
-        return new SheetText(text, separator);
+        return new SheetText(text, separator, decoded.encoding());
     }
 
-    private static String decoded(byte[] bytes, List<String> remarks) throws FileText.Unreadable {
+    private record Decoded(String text, String encoding) {}
+
+    private static Decoded decoded(byte[] bytes, List<String> remarks) throws FileText.Unreadable {
         try {
             if (bytes.length > 1 && (bytes[0] & 0xFF) + (bytes[1] & 0xFF) == 0xFE + 0xFF && (bytes[0] & 0xFF) >= 0xFE) {
-                return FileText.strictly(bytes, StandardCharsets.UTF_16);
+                return new Decoded(FileText.strictly(bytes, StandardCharsets.UTF_16), "UTF-16");
             }
-            return FileText.strictly(bytes, StandardCharsets.UTF_8);
+            return new Decoded(FileText.strictly(bytes, StandardCharsets.UTF_8), "UTF-8");
         } catch (CharacterCodingException e) {
             remarks.add("the text is not UTF-8 and was read as Windows-1252: look whether its accents are right");
-            return new String(bytes, Objects.requireNonNull(WINDOWS));
+            return new Decoded(new String(bytes, Objects.requireNonNull(WINDOWS)), "Windows-1252");
         }
     }
 }

@@ -6,6 +6,7 @@ import hornbook.shared.shop.Kind;
 import hornbook.shared.shop.Lot;
 import hornbook.shared.shop.Movement;
 import hornbook.shared.shop.ShopRecord;
+import hornbook.shared.shop.ToolMember;
 import hornbook.shared.store.View;
 import hornbook.shared.store.Writing;
 import java.time.LocalDate;
@@ -14,6 +15,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** The rows of an import, sorted into those to take and those refused. */
@@ -72,6 +74,11 @@ final class Sheets {
             refuse(file, row, broken.get().column(), broken.get().why());
             return;
         }
+        Optional<CellRefused> bent = bent(kind, row);
+        if (bent.isPresent()) {
+            refuse(file, row, bent.get().field(), bent.get().why());
+            return;
+        }
         try {
             T record = kind.columns().record(row.inOrder(kind.columns().names()));
             Row before = seen.putIfAbsent(record.id(), row);
@@ -89,6 +96,19 @@ final class Sheets {
         } catch (BadInput e) {
             refuse(file, row, null, String.valueOf(e.getMessage()));
         }
+    }
+
+    /** A day where a thread or size is to stand is never taken for one. */
+    private static Optional<CellRefused> bent(Kind<?> kind, Row row) {
+        if (kind.type() == Lot.class) {
+            return BentSize.thread(row.cells().getOrDefault("thread", ""))
+                    .map(why -> new CellRefused("thread", why))
+                    .or(() -> BentSize.size(row.cells().getOrDefault("dimensions", ""))
+                            .map(why -> new CellRefused("dimensions", why)));
+        }
+        return kind.type() == ToolMember.class
+                ? BentSize.thread(row.cells().getOrDefault("member", "")).map(why -> new CellRefused("member", why))
+                : Optional.empty();
     }
 
     private void refuse(String file, Row row, @Nullable String field, String why) {

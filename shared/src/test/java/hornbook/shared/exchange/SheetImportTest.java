@@ -154,4 +154,66 @@ class SheetImportTest {
         assertThat(take(SheetKind.LOTS, text, map, false).taken()).isEqualTo(1);
         assertThat(books.all(Lot.class).getFirst().count()).isEqualTo(new Count.Exact(4));
     }
+
+    @Test
+    void howAListWasUnderstoodIsSaidBeforeAnythingIsTaken() throws Exception {
+        Path file = folder.resolve("teile.csv");
+        Files.write(
+                file,
+                "Schublade;Teil;Größe;Menge;geprüft\nB-4;Halsschraube;2,5 mm;3;14.3.2025\n"
+                        .getBytes(Charset.forName("windows-1252")));
+        SheetImport sheets = new SheetImport(books, SIZES, Names.NONE);
+        SheetLook look = sheets.look(file, SheetKind.LOTS, Map.of("Schublade", "drawer"));
+        assertThat(look.encoding()).isEqualTo("Windows-1252");
+        assertThat(look.separator()).isEqualTo("semicolon");
+        assertThat(look.decimals()).isEqualTo("comma");
+        assertThat(look.dates()).isEqualTo("day first");
+        assertThat(look.columns()).containsExactly("Schublade", "Teil", "Größe", "Menge", "geprüft");
+        assertThat(look.fields()).containsExactly(Map.entry("Schublade", "drawer"));
+        assertThat(look.lacking()).containsExactly("title");
+        assertThat(look.first())
+                .first()
+                .asInstanceOf(org.assertj.core.api.InstanceOfAssertFactories.LIST)
+                .contains("Halsschraube");
+        assertThat(books.all(Drawer.class)).isEmpty();
+    }
+
+    @Test
+    void whatWasToldOfColumnsIsRememberedForTheNextList() throws Exception {
+        Map<String, String> told = Map.of("Fach", "drawer", "Teil", "title", "Menge", "count", "qty", "");
+        ImportReport first = take(SheetKind.LOTS, bytes("Fach,Teil,Menge,qty\nB-1,rod,3,9\n"), told, false);
+        assertThat(first.taken()).isEqualTo(1);
+        assertThat(books.all(Lot.class).getFirst().count()).isEqualTo(new Count.Exact(3));
+        ImportReport second = take(SheetKind.LOTS, "Fach,Teil,Menge,qty\nB-2,screw,4,9\n");
+        assertThat(second.taken()).isEqualTo(1);
+        assertThat(books.all(Lot.class).getLast().count()).isEqualTo(new Count.Exact(4));
+    }
+
+    @Test
+    void aDryRunRemembersNothing() throws Exception {
+        take(SheetKind.LOTS, bytes("Fach,Teil\nB-1,rod\n"), Map.of("Fach", "drawer", "Teil", "title"), true);
+        assertThatThrownBy(() -> take(SheetKind.LOTS, "Fach,Teil\nB-1,rod\n")).hasMessageContaining("no column holds");
+    }
+
+    @Test
+    void refusedRowsComeBackInOnceTheyAreCorrected() throws Exception {
+        String list = "drawer,title,count\nB-1,rod,3\nB-2,screw,many of them\nB-3,pad\nB-4,cork,a,b\n";
+        ImportReport report = take(SheetKind.LOTS, list);
+        assertThat(report.taken()).isEqualTo(1);
+        Path fix = folder.resolve("fix.csv");
+        new SheetImport(books, SIZES, Names.NONE).rowsToFix(folder.resolve("list.csv"), report, fix);
+        String rows = Files.readString(fix);
+        assertThat(rows.lines()).hasSize(4).first().asString().endsWith("why it was refused");
+        assertThat(rows).contains("screw").contains("pad").contains("cork").contains("whole number");
+        String corrected =
+                rows.replace("many of them", "12").replace("\"a, b\"", "7").replaceFirst("B-3,pad,,", "B-3,pad,2,");
+        ImportReport again = take(SheetKind.LOTS, corrected);
+        assertThat(again.refused()).isEmpty();
+        assertThat(again.taken()).isEqualTo(3);
+        assertThat(again.remarks()).noneMatch(remark -> remark.contains("why it was refused"));
+    }
+
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
 }

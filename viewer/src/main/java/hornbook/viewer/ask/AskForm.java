@@ -23,6 +23,11 @@ import org.jspecify.annotations.Nullable;
 
 /** Shows a question. Enter does it from any field, Esc leaves it, Up and Down choose while something is written. */
 public final class AskForm extends VBox {
+    /** So many letters fit into the narrowest panel. */
+    private static final int WORDS = 13;
+
+    private static final int DIGITS = 6;
+
     private final Consumer<Answers> submit;
     private final Runnable cancel;
     private final Label title = Words.text("", "ask-title");
@@ -111,7 +116,7 @@ public final class AskForm extends VBox {
 
     private TextField written(Field field) {
         TextField text = new TextField(field.text());
-        text.setPrefColumnCount(field.broad() ? 24 : 8);
+        text.setPrefColumnCount(field.broad() ? WORDS : DIGITS);
         answers.put(field.name(), text::getText);
         return text;
     }

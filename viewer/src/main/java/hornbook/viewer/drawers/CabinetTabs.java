@@ -1,9 +1,9 @@
 package hornbook.viewer.drawers;
 
 import hornbook.shared.stock.CabinetPlan;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
@@ -20,10 +20,12 @@ final class CabinetTabs extends FlowPane {
 
     void show(DrawersView view) {
         ToggleGroup group = new ToggleGroup();
-        List<ToggleButton> tabs = Stream.concat(
-                        view.cabinets().stream().map(plan -> tab(plan, view, group)),
-                        view.shop().places().isEmpty() ? Stream.of() : Stream.of(places(view, group)))
-                .toList();
+        List<ToggleButton> tabs = new ArrayList<>(
+                view.cabinets().stream().map(plan -> tab(plan, view, group)).toList());
+        if (!tabs.isEmpty() || !view.shop().places().isEmpty()) {
+            tabs.add(tab("Other places", "Hooks, shelves, tubes and parts horns", DrawersView.PLACES, view, group));
+            tabs.add(tab("Tools", "Tools, and what their sets lack", DrawersView.TOOLS, view, group));
+        }
         boolean hadFocus = getChildren().stream().anyMatch(node -> node.isFocused());
         getChildren().setAll(tabs);
         if (hadFocus) {
@@ -49,13 +51,13 @@ final class CabinetTabs extends FlowPane {
         return choosing(tab, plan.id());
     }
 
-    private ToggleButton places(DrawersView view, ToggleGroup group) {
-        ToggleButton tab = new ToggleButton("Other places");
+    private ToggleButton tab(String title, String words, String id, DrawersView view, ToggleGroup group) {
+        ToggleButton tab = new ToggleButton(title);
         tab.setToggleGroup(group);
-        tab.setSelected(view.chosen().equals(DrawersView.PLACES));
-        tab.setId("tab-" + DrawersView.PLACES);
-        tab.setAccessibleText("Hooks, shelves, tubes and parts horns");
-        return choosing(tab, DrawersView.PLACES);
+        tab.setSelected(view.chosen().equals(id));
+        tab.setId("tab-" + id);
+        tab.setAccessibleText(words);
+        return choosing(tab, id);
     }
 
     private ToggleButton choosing(ToggleButton tab, String id) {

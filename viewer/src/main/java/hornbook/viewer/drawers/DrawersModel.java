@@ -21,6 +21,7 @@ public final class DrawersModel {
     private final Latest plans;
     private final Latest cards;
     private Consumer<DrawersView> listener = view -> {};
+    private Consumer<String> labelled = drawer -> {};
     private DrawersView view = DrawersView.NOTHING;
 
     /** @param hand what is done to the drawer that is open */
@@ -56,6 +57,16 @@ public final class DrawersModel {
         plans.ask(
                 progress -> new DrawersView.Shop(furniture.plans(), furniture.places()),
                 ends(now -> show(view.with(now))));
+    }
+
+    /** Shows the newest cabinet once it is there. */
+    void newest() {
+        plans.ask(progress -> new DrawersView.Shop(furniture.plans(), furniture.places()), ends(now -> {
+            show(view.with(now));
+            if (!now.cabinets().isEmpty()) {
+                choose(now.cabinets().getLast().id());
+            }
+        }));
     }
 
     void choose(String cabinet) {
@@ -134,8 +145,16 @@ public final class DrawersModel {
         });
     }
 
-    private void done(boolean looked) {
-        if (looked && view.looking()) {
+    /** Told of each drawer that was labelled anew. */
+    void onLabelled(Consumer<String> told) {
+        labelled = told;
+    }
+
+    private void done(HandModel.Done done) {
+        if (done.labelled()) {
+            labelled.accept(done.drawer());
+        }
+        if (done.looked() && view.looking()) {
             askForShop();
             next();
         } else {

@@ -1,8 +1,11 @@
 package hornbook.viewer.drawers;
 
 import hornbook.shared.stock.CabinetPlan;
+import hornbook.viewer.ask.AskForm;
 import hornbook.viewer.hand.HandModel;
 import hornbook.viewer.hand.OpenDrawer;
+import hornbook.viewer.tools.ToolList;
+import hornbook.viewer.tools.ToolsModel;
 import hornbook.viewer.widget.Words;
 import hornbook.viewer.window.Screen;
 import hornbook.viewer.window.ScreenName;
@@ -10,11 +13,14 @@ import java.util.List;
 import java.util.Objects;
 import javafx.application.Platform;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 
@@ -24,6 +30,13 @@ public final class DrawersScreen implements Screen {
     private static final double NARROWEST_LABEL = 52;
 
     private final DrawersModel model;
+    private final DeskModel desk;
+    private final ToolsModel tools;
+    private final ToolList toolList;
+    private final Runnable bringIn;
+    private final AskForm form;
+    private final HBox walk = new HBox();
+    private final Label said = Words.text("", "found");
     private final BorderPane root = new BorderPane();
     private final CabinetTabs tabs;
     private final Attention attention;
@@ -35,11 +48,25 @@ public final class DrawersScreen implements Screen {
     private @Nullable CabinetFront front;
     private String pulled = "";
 
-    public DrawersScreen(DrawersModel model, HandModel hand) {
+    /**
+     * @param hand what is done to the open drawer
+     * @param desk what is set up before the cabinets
+     * @param tools the tools of the shop
+     * @param bringIn leads to where lists are brought in
+     */
+    public DrawersScreen(DrawersModel model, HandModel hand, DeskModel desk, ToolsModel tools, Runnable bringIn) {
         this.model = model;
+        this.desk = desk;
+        this.tools = tools;
+        this.bringIn = bringIn;
+        toolList = new ToolList(tools, model::open);
         tabs = new CabinetTabs(model::choose);
-        attention = new Attention(model::light, model::lookThrough);
-        panel = new OpenDrawer(hand, model::close, tool -> {});
+        attention = new Attention(model, desk);
+        form = new AskForm(desk::answer, desk::leave);
+        panel = new OpenDrawer(hand, model::close, tool -> {
+            tools.choose(tool);
+            model.choose(DrawersView.TOOLS);
+        });
         root.getStyleClass().add("drawers");
         root.getStylesheets()
                 .add(Objects.requireNonNull(DrawersScreen.class.getResource("drawers.css"))
@@ -48,14 +75,38 @@ public final class DrawersScreen implements Screen {
         about.setWrapText(true);
         trouble.getStyleClass().add("banner");
         trouble.setWrapText(true);
-        root.setTop(new VBox(tabs, about, attention, trouble));
+        walk.getStyleClass().add("line");
+        Button skip = new Button("Leave this one; next  Page Down");
+        skip.setId("skip");
+        skip.setOnAction(pressed -> model.next());
+        walk.getChildren().addAll(Words.text("Looking through, drawer by drawer.", "found"), skip);
+        root.setTop(new VBox(tabs, about, attention, walk, trouble, said, form));
         stand.setFitToWidth(true);
         stand.setFitToHeight(true);
         stand.getStyleClass().add("stand");
         root.setCenter(stand);
         root.addEventHandler(KeyEvent.KEY_TYPED, this::typed);
+        root.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+        model.onLabelled(desk::layAside);
         model.onChange(this::draw);
+        desk.onChange(this::draw);
         root.widthProperty().subscribe(() -> drawOpen(model.view()));
+    }
+
+    private void draw(DeskView view) {
+        form.show(view.ask());
+        said.setText(view.said() == null ? "" : view.said());
+        shown(said, view.said() != null);
+        model.view()
+                .cabinet()
+                .ifPresent(plan -> attention.show(plan, model.view().lit(), view.toPrint()));
+    }
+
+    private void pressed(KeyEvent key) {
+        if (key.getCode() == KeyCode.PAGE_DOWN && model.view().looking()) {
+            model.next();
+            key.consume();
+        }
     }
 
     private void typed(KeyEvent key) {
@@ -78,11 +129,12 @@ public final class DrawersScreen implements Screen {
     @Override
     public void shown() {
         model.refresh();
+        tools.refresh();
     }
 
     @Override
     public boolean back() {
-        return model.back();
+        return desk.leave() || model.back() || (model.view().chosen().equals(DrawersView.TOOLS) && tools.back());
     }
 
     private void draw(DrawersView view) {
@@ -91,9 +143,12 @@ public final class DrawersScreen implements Screen {
         shown(trouble, view.trouble() != null);
         if (view.chosen().equals(DrawersView.PLACES)) {
             drawPlaces(view);
+        } else if (view.chosen().equals(DrawersView.TOOLS)) {
+            drawTools();
         } else {
             view.cabinet().ifPresentOrElse(plan -> draw(plan, view), this::drawNone);
         }
+        shown(walk, view.looking());
         drawOpen(view);
     }
 
@@ -103,8 +158,8 @@ public final class DrawersScreen implements Screen {
             now = new CabinetFront(plan, model::open);
             front = now;
             stand.setContent(now);
-            attention.show(plan);
         }
+        attention.show(plan, view.lit(), desk.view().toPrint());
         now.show(view);
         about.setText(Words.sentence(plan.where()) + " " + plan.notes());
         shown(attention, view.open() == null);
@@ -117,10 +172,17 @@ public final class DrawersScreen implements Screen {
         shown(attention, false);
     }
 
+    private void drawTools() {
+        front = null;
+        stand.setContent(toolList);
+        about.setText("Where each tool is, and what its set lacks.");
+        shown(attention, false);
+    }
+
     private void drawNone() {
         front = null;
-        stand.setContent(null);
-        about.setText("No cabinet is entered yet.");
+        stand.setContent(new BareShop(() -> desk.cabinet(model::newest), bringIn));
+        about.setText("");
         shown(attention, false);
     }
 

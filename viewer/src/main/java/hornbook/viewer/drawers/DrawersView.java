@@ -28,6 +28,9 @@ record DrawersView(
     /** Stands for the places that are no drawer. */
     static final String PLACES = "places";
 
+    /** Stands for the tools. */
+    static final String TOOLS = "tools";
+
     static final DrawersView NOTHING = new DrawersView(new Shop(List.of(), List.of()), "", Set.of(), null, false, null);
 
     /** The furniture, and the places that are no drawer. */
@@ -70,11 +73,11 @@ record DrawersView(
     }
 
     DrawersView with(Shop now) {
-        boolean still = chosen.equals(PLACES)
+        boolean still = Set.of(PLACES, TOOLS).contains(chosen)
                 || now.cabinets().stream().anyMatch(plan -> plan.id().equals(chosen));
         String first = now.cabinets().isEmpty() ? "" : now.cabinets().getFirst().id();
         DrawersView fresh = new DrawersView(now, still ? chosen : first, lit, open, looking, trouble);
-        return open == null
+        return open == null || chosen.equals(TOOLS)
                 ? fresh
                 : new DrawersView(now, fresh.holding(open).orElse(fresh.chosen), lit, open, looking, trouble);
     }

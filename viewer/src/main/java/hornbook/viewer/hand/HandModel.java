@@ -19,9 +19,11 @@ public final class HandModel {
     private final Work work;
     private final Hands hands;
     private Consumer<HandView> listener = view -> {};
-    private Consumer<Boolean> after = looked -> {};
+    private Consumer<Done> after = done -> {};
     private HandView view = HandView.NOTHING;
     private Optional<String> lastJob = Optional.empty();
+    private boolean relabelled;
+    private boolean writing;
 
     public HandModel(Work work, Hands hands) {
         this.work = work;
@@ -37,8 +39,16 @@ public final class HandModel {
         draw.accept(view);
     }
 
-    /** Told after each deed, as what is shown is no longer what is; and whether the drawer was looked through. */
-    public void onDeed(Consumer<Boolean> told) {
+    /**
+     * What was done to the open drawer.
+     *
+     * @param looked whether it was looked through
+     * @param labelled whether it has another label now
+     */
+    public record Done(String drawer, boolean looked, boolean labelled) {}
+
+    /** Told after each deed: what is shown is no longer what is. */
+    public void onDeed(Consumer<Done> told) {
         after = told;
     }
 
@@ -139,7 +149,8 @@ public final class HandModel {
         if (act.onLot()) {
             view.lot().ifPresent(lot -> toLot(act, lot, answers));
         } else {
-            var card = view.card();
+            DrawerCard card = view.card();
+            relabelled = !answers.text("label").equals(card.label());
             doing(act, () -> hands.toDrawer(act, card, answers), () -> {});
         }
     }
@@ -160,19 +171,31 @@ public final class HandModel {
         doing(Act.RETIRE, () -> hands.bringBack(lot.id()), () -> {});
     }
 
+    /** One deed at a time: Enter pressed twice, while the first is being written, must not take two. */
     private void doing(Act act, Supplier<Deed> deed, Runnable then) {
-        work.write(
-                progress -> deed.get(),
-                new Ends<>(
-                        done -> {
-                            show(view.answered());
-                            then.run();
-                            after.accept(act == Act.LOOK);
-                        },
-                        this::failed));
+        if (writing) {
+            return;
+        }
+        writing = true;
+        Done done = new Done(open(), act == Act.LOOK, act == Act.LABEL || (act == Act.LOOK && relabelled));
+        work.write(progress -> deed.get(), new Ends<>(written -> done(done, then), this::failed));
+    }
+
+    private void done(Done done, Runnable then) {
+        writing = false;
+        if (open().equals(done.drawer())) {
+            show(view.answered());
+            then.run();
+        }
+        after.accept(done);
+    }
+
+    private String open() {
+        return view.card() == null ? "" : view.card().id();
     }
 
     private void failed(Throwable thrown) {
+        writing = false;
         boolean told = thrown instanceof BadInput || thrown instanceof ShopUnavailable;
         String words = String.valueOf(thrown.getMessage());
         show(view.troubled(told ? words : "This is a fault of Hornbook's own: " + words));

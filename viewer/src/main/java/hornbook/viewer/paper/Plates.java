@@ -31,8 +31,8 @@ final class Plates {
                 List.of(
                         new Plate(pictures.horn(), "horn", "The horn with its pad cups."),
                         new Plate(pictures.cantTell(), "can't tell", "The answer that is always there."))));
-        groups.add(new Group(
-                "Members of the family", 2, List.of(member("soprano"), member("tenor"), member("baritone"))));
+        groups.add(
+                new Group("Members of the family", 2, List.of(member("soprano"), member("tenor"), member("baritone"))));
         return groups;
     }
 

@@ -1,7 +1,5 @@
 package hornbook.viewer.welcome;
 
-import hornbook.shared.exchange.ImportReport;
-import hornbook.shared.exchange.Refusal;
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.store.Access;
 import hornbook.viewer.demo.DemoShop;
@@ -9,21 +7,17 @@ import hornbook.viewer.work.Ends;
 import hornbook.viewer.work.Work;
 import hornbook.viewer.workshop.Workshop;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** What can be done where there is no shop yet, without a widget. */
 public final class WelcomeModel {
-    private static final int REFUSALS_TOLD = 5;
-
     private final Work work;
     private final Path shop;
     private final Path demo;
     private final Consumer<Workshop> opened;
+    private final Consumer<Workshop> bringingIn;
     private Consumer<WelcomeView> listener = view -> {};
     private WelcomeView view;
 
@@ -32,8 +26,11 @@ public final class WelcomeModel {
      * @param demo where the demonstration shop is to be
      * @param trouble why the shop that was asked for cannot be opened; empty where there simply is none
      * @param opened takes the opened shop
+     * @param bringingIn takes it where lists are to be brought in next
      */
-    public WelcomeModel(Work work, Path shop, Path demo, String trouble, Consumer<Workshop> opened) {
+    public WelcomeModel(
+            Work work, Path shop, Path demo, String trouble, Consumer<Workshop> opened, Consumer<Workshop> bringingIn) {
+        this.bringingIn = bringingIn;
         this.work = work;
         this.shop = shop;
         this.demo = demo;
@@ -52,62 +49,29 @@ public final class WelcomeModel {
 
     /** An empty shop of one's own. */
     void makeEmpty() {
-        start("Making an empty shop in " + shop, () -> Workshop.open(shop, Access.WRITE, Optional.empty()));
+        start("Making an empty shop in " + shop, () -> Workshop.open(shop, Access.WRITE, Optional.empty()), opened);
     }
 
     /** The invented shop, to try things on. */
     void openDemo() {
-        start("Laying out the demonstration shop in " + demo, () -> {
-            Workshop made = DemoShop.in(demo);
-            made.search();
-            return made;
-        });
+        start(
+                "Laying out the demonstration shop in " + demo,
+                () -> {
+                    Workshop made = DemoShop.in(demo);
+                    made.search();
+                    return made;
+                },
+                opened);
     }
 
-    /** A shop of one's own, filled from a folder of exchange files. */
-    void importFrom(Path folder) {
-        show(view.busy("Reading " + folder));
-        work.write(progress -> taken(folder), new Ends<>(this::imported, this::failed));
+    /** An empty shop, opened where lists are brought in. */
+    void bringIn() {
+        start("Making a shop in " + shop, () -> Workshop.open(shop, Access.WRITE, Optional.empty()), bringingIn);
     }
 
-    private Taken taken(Path folder) {
-        Workshop made = Workshop.open(shop, Access.WRITE, Optional.empty());
-        try {
-            return new Taken(made, made.importing().from(folder, false));
-        } catch (RuntimeException refused) {
-            made.close();
-            throw refused;
-        }
-    }
-
-    private record Taken(Workshop workshop, ImportReport report) {}
-
-    private void imported(Taken taken) {
-        ImportReport report = taken.report();
-        if (report.refused().isEmpty()) {
-            opened.accept(taken.workshop());
-        } else {
-            show(view.imported(told(report), () -> opened.accept(taken.workshop())));
-        }
-    }
-
-    private static String told(ImportReport report) {
-        List<Refusal> refused = report.refused();
-        Stream<String> first = refused.stream().limit(REFUSALS_TOLD).map(WelcomeModel::told);
-        String more = refused.size() > REFUSALS_TOLD ? "\nand " + (refused.size() - REFUSALS_TOLD) + " more" : "";
-        return report.taken() + " of " + report.read() + " rows taken. Refused:\n"
-                + first.collect(Collectors.joining("\n")) + more;
-    }
-
-    private static String told(Refusal refusal) {
-        String row = refusal.row() == 0 ? "" : ", row " + refusal.row();
-        String field = refusal.field() == null ? "" : ", " + refusal.field();
-        return refusal.file() + row + field + ": " + refusal.why();
-    }
-
-    private void start(String doing, Supplier<Workshop> making) {
+    private void start(String doing, Supplier<Workshop> making, Consumer<Workshop> made) {
         show(view.busy(doing));
-        work.write(progress -> making.get(), new Ends<>(opened, this::failed));
+        work.write(progress -> making.get(), new Ends<>(made, this::failed));
     }
 
     private void failed(Throwable thrown) {

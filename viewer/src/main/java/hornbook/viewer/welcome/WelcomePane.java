@@ -1,10 +1,7 @@
 package hornbook.viewer.welcome;
 
 import hornbook.viewer.widget.Words;
-import java.nio.file.Path;
 import java.util.Objects;
-import java.util.Optional;
-import java.util.function.Supplier;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
@@ -17,11 +14,9 @@ public final class WelcomePane extends StackPane {
     private final Label said = Words.text("", "banner");
     private final Label doing = Words.text("", "quiet");
     private final ProgressBar bar = new ProgressBar();
-    private final Button goOn = new Button("Open the shop all the same");
     private final HBox choices;
 
-    /** @param folder asks the person for a folder of exchange files */
-    public WelcomePane(WelcomeModel model, Supplier<Optional<Path>> folder) {
+    public WelcomePane(WelcomeModel model) {
         getStyleClass().add("welcome");
         getStylesheets()
                 .add(Objects.requireNonNull(WelcomePane.class.getResource("welcome.css"))
@@ -42,8 +37,8 @@ public final class WelcomePane extends StackPane {
                 choice(
                         "import",
                         "Bring in what you have",
-                        "A folder of spreadsheets (CSV) with drawers, lots, horns" + " or jobs, as export writes them.",
-                        () -> folder.get().ifPresent(model::importFrom)));
+                        "Lists of drawers, parts, horns or jobs from a spreadsheet program, or all that another Hornbook wrote.",
+                        model::bringIn));
         choices.getStyleClass().add("choices");
         bar.setMaxWidth(Double.MAX_VALUE);
         VBox middle = new VBox(
@@ -51,7 +46,6 @@ public final class WelcomePane extends StackPane {
                 Words.text("There is no shop here yet.", "ask"),
                 choices,
                 said,
-                goOn,
                 doing,
                 bar);
         middle.getStyleClass().add("middle");
@@ -76,12 +70,6 @@ public final class WelcomePane extends StackPane {
         put(said, view.trouble());
         put(doing, view.doing());
         bar.setVisible(busy);
-        Runnable open = view.goOn();
-        goOn.setVisible(open != null);
-        goOn.setManaged(open != null);
-        if (open != null) {
-            goOn.setOnAction(pressed -> open.run());
-        }
     }
 
     private static void put(Label label, @org.jspecify.annotations.Nullable String words) {

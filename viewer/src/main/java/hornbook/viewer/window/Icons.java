@@ -20,6 +20,8 @@ final class Icons {
     /** An open book. */
     static final String KNOWLEDGE =
             "M12 6 C9 4 6 4 3 5 V19 C6 18 9 18 12 20 C15 18 18 18 21 19 V5 C18 4 15 4 12 6 Z M12 6 V20";
+    /** One sheet with an arrow in and an arrow out. */
+    static final String IN_OUT = "M8 3 H16 V21 H8 Z M2 8 H11 M8 5 L11 8 L8 11 M13 16 H22 M19 13 L22 16 L19 19";
     /** Light falling on one half. */
     static final String LOOK = "M12 3 a9 9 0 1 0 0.01 0 Z M12 3 V21 M12 8 H20 M12 12 H21 M12 16 H20";
 

@@ -9,7 +9,8 @@ public enum ScreenName {
     JOBS("Jobs", Icons.JOBS),
     FIT("Fit & gauges", Icons.FIT),
     RESTOCK("Restock", Icons.RESTOCK),
-    KNOWLEDGE("Knowledge", Icons.KNOWLEDGE);
+    KNOWLEDGE("Knowledge", Icons.KNOWLEDGE),
+    IN_OUT("In & out", Icons.IN_OUT);
 
     private final String title;
     private final String icon;
@@ -28,7 +29,7 @@ public enum ScreenName {
         return icon;
     }
 
-    /** The digit that calls it together with Alt, 1 to 8. */
+    /** The digit that calls it together with Alt, 1 to 9. */
     public int digit() {
         return ordinal() + 1;
     }

@@ -37,7 +37,7 @@ class DrawersScreenTest {
             OnDemo parts = OnDemo.of(shop);
             model = parts.drawers();
             HornbookWindow made = new HornbookWindow("Hornbook", folder.resolve("look"));
-            made.present(new Shell("The Warm Room", List.of(new DrawersScreen(model, parts.hand()))));
+            made.present(new Shell("The Warm Room", List.of(parts.screen())));
             made.show();
             made.stage().setWidth(1280);
             made.stage().setHeight(800);

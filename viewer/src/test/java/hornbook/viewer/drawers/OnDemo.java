@@ -3,15 +3,28 @@ package hornbook.viewer.drawers;
 import hornbook.viewer.hand.HandModel;
 import hornbook.viewer.hand.Hands;
 import hornbook.viewer.hand.Pull;
+import hornbook.viewer.tools.ToolsModel;
 import hornbook.viewer.work.Work;
 import hornbook.viewer.workshop.Workshop;
 
 /** The view models of the screen Drawers over a shop, everything at once on one thread. */
-record OnDemo(DrawersModel drawers, HandModel hand) {
+record OnDemo(DrawersModel drawers, HandModel hand, DeskModel desk, ToolsModel tools) {
     static OnDemo of(Workshop shop) {
         HandModel hand =
                 new HandModel(Work.atOnce(), new Hands(shop.stockBook(), shop.drawerBook(), title -> "", () -> "N.O."));
         Pull pull = new Pull(shop.stock(), shop.openJobs());
-        return new OnDemo(new DrawersModel(Work.atOnce(), shop.furniture(), pull, hand), hand);
+        DeskModel desk = new DeskModel(
+                Work.atOnce(),
+                shop.cabinetBook(),
+                new LabelPrint(shop.stock(), shop.books().folder()));
+        return new OnDemo(
+                new DrawersModel(Work.atOnce(), shop.furniture(), pull, hand),
+                hand,
+                desk,
+                new ToolsModel(Work.atOnce(), shop.tools(), shop.toolBook()));
+    }
+
+    DrawersScreen screen() {
+        return new DrawersScreen(drawers, hand, desk, tools, () -> {});
     }
 }

@@ -56,7 +56,7 @@ class HandModelTest {
     void pull() {
         hand = new HandModel(Work.atOnce(), new Hands(shop.stockBook(), shop.drawerBook(), title -> "", () -> "N.O."));
         pull = new Pull(shop.stock(), shop.openJobs());
-        hand.onDeed(looked -> show(hand.view().card().id()));
+        hand.onDeed(done -> show(hand.view().card().id()));
         show(BUTTONS);
         hand.choose("lot-0262");
     }

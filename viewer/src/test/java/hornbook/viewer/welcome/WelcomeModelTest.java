@@ -19,10 +19,12 @@ class WelcomeModelTest {
     Path folder;
 
     private final List<Workshop> opened = new ArrayList<>();
+    private final List<Workshop> bringing = new ArrayList<>();
 
     @AfterEach
     void close() {
         opened.forEach(Workshop::close);
+        bringing.forEach(Workshop::close);
     }
 
     @Test
@@ -41,40 +43,24 @@ class WelcomeModelTest {
     }
 
     @Test
-    void anImportOpensTheShopItFilled() throws Exception {
-        write("cabinets.csv", "id,name,rows,columns,where,notes\nc-a,A,1,1,here,\n");
-        model().importFrom(folder.resolve("files"));
-        assertThat(opened).hasSize(1);
-    }
-
-    @Test
-    void rowsThatWereRefusedAreNamedBeforeTheShopOpens() throws Exception {
-        write("cabinets.csv", "id,name,rows,columns,where,notes\nc-a,A,1,1,here,\nc-b,B,many,1,here,\n");
-        WelcomeModel model = model();
-        model.importFrom(folder.resolve("files"));
+    void bringingListsInBeginsWithAnEmptyShop() {
+        model().bringIn();
         assertThat(opened).isEmpty();
-        assertThat(model.view().trouble()).contains("1 of 2 rows taken").contains("cabinets.csv, row 3, rows");
-        model.view().goOn().run();
-        assertThat(opened).hasSize(1);
+        assertThat(bringing).hasSize(1);
+        assertThat(bringing.getFirst().books().all(Lot.class)).isEmpty();
     }
 
     @Test
-    void aFolderWithoutSuchFilesIsRefusedAndOneMayChooseAgain() throws Exception {
-        Files.createDirectories(folder.resolve("files"));
+    void whereNoShopCanBeMadeThatIsSaidAndOneMayChooseAgain() throws Exception {
+        Files.writeString(folder.resolve("shop"), "a file where the folder is to be");
         WelcomeModel model = model();
-        model.importFrom(folder.resolve("files"));
-        assertThat(model.view().trouble()).contains("holds no file of the exchange format");
-        assertThat(model.view().doing()).isNull();
         model.makeEmpty();
-        assertThat(opened).hasSize(1);
-    }
-
-    private void write(String file, String text) throws Exception {
-        Files.createDirectories(folder.resolve("files"));
-        Files.writeString(folder.resolve("files").resolve(file), text);
+        assertThat(model.view().trouble()).contains("shop");
+        assertThat(model.view().doing()).isNull();
     }
 
     private WelcomeModel model() {
-        return new WelcomeModel(Work.atOnce(), folder.resolve("shop"), folder.resolve("demo"), "", opened::add);
+        return new WelcomeModel(
+                Work.atOnce(), folder.resolve("shop"), folder.resolve("demo"), "", opened::add, bringing::add);
     }
 }
