@@ -33,6 +33,7 @@ import hornbook.viewer.gauges.GaugesScreen;
 import hornbook.viewer.gauges.PadsModel;
 import hornbook.viewer.gauges.PieceKind;
 import hornbook.viewer.gauges.SizeModel;
+import hornbook.viewer.gauges.SpringModel;
 import hornbook.viewer.gauges.ThreadModel;
 import hornbook.viewer.gauges.Threads;
 import hornbook.viewer.hand.HandModel;
@@ -136,6 +137,10 @@ final class Screens {
                 new SizeModel(work, text -> new SizeForms(workshop.sizes()).answer(GaugeQuestion.of(text))),
                 new ThreadModel(work, () -> new Threads(workshop.sizes())),
                 new PadsModel(work, reserve -> workshop.pads().forJobs(List.of(), reserve)),
+                new SpringModel(
+                        work,
+                        question -> workshop.springs().answer(question),
+                        () -> workshop.sizes().reader()),
                 pull);
     }
 

@@ -20,8 +20,19 @@ public final class GaugesScreen implements Screen {
     private Pane now;
 
     /** @param pull shows a drawer in its cabinet */
-    public GaugesScreen(FitModel fit, SizeModel size, ThreadModel thread, PadsModel pads, Consumer<String> pull) {
-        this(List.of(new FitPane(fit, pull), new SizePane(size), new ThreadPane(thread), new PadsPane(pads, pull)));
+    public GaugesScreen(
+            FitModel fit,
+            SizeModel size,
+            ThreadModel thread,
+            PadsModel pads,
+            SpringModel springs,
+            Consumer<String> pull) {
+        this(List.of(
+                new FitPane(fit, pull),
+                new SizePane(size),
+                new ThreadPane(thread),
+                new PadsPane(pads, pull),
+                new SpringPane(springs)));
     }
 
     private GaugesScreen(List<Pane> panes) {

@@ -45,8 +45,10 @@ class GaugesScreenTest {
             thread = new ThreadModel(work, () -> new Threads(shop.sizes()));
             pads = new PadsModel(work, reserve -> shop.pads().forJobs(List.of(), reserve));
             fit = new FitModel(work, shop.fit()::answer, () -> List.of(new PieceKind("part-hinge-rod", "Hinge rod")));
+            SpringModel springs = new SpringModel(work, shop.springs()::answer, shop.sizes()::reader);
             HornbookWindow made = new HornbookWindow("Hornbook", folder.resolve("look"));
-            made.present(new Shell("The Warm Room", List.of(new GaugesScreen(fit, size, thread, pads, PULLED::add))));
+            made.present(new Shell(
+                    "The Warm Room", List.of(new GaugesScreen(fit, size, thread, pads, springs, PULLED::add))));
             made.show();
             made.stage().setWidth(1280);
             made.stage().setHeight(800);
@@ -95,6 +97,19 @@ class GaugesScreenTest {
         assertThat(scene().getRoot().lookupAll(".piece")).hasSize(1);
         assertThat(words()).anyMatch(w -> w.contains("keepsake"));
         Fx.picture(scene(), "gauges-fit");
+    }
+
+    /** Stiffness goes with the fourth power of the wire: 1.05 for 1.00 is 21.6 % stiffer (Machinery's Handbook). */
+    @Test
+    void anotherWireSaysWhatItDoes() {
+        tab("springs");
+        type("1.00");
+        Fx.run(() -> scene().lookup("#ask-free").requestFocus());
+        type("45");
+        Fx.run(() -> scene().lookup("#ask-to-wire").requestFocus());
+        type("1.05");
+        assertThat(words()).contains("The change makes it 21.6 % stiffer.");
+        Fx.picture(scene(), "gauges-springs");
     }
 
     /** Story 5 of the demonstration: 47 of 48 cups, 33.5 mm short. */
