@@ -23,7 +23,7 @@ final class Fold extends VBox {
         getStyleClass().add("fold");
         boolean open = maker.folds().isOpen(spot);
         JsonNode now = maker.at(spot);
-        String summary = open || now == null ? "" : new Summary(maker.model()::called).of(now);
+        String summary = open || now == null ? "" : Summary.of(now);
         String words = name.isBlank() ? summary : summary.isBlank() ? name : name + ":  " + summary;
         String shown = (open ? "\u25be  " : "\u25b8  ") + (words.isBlank() ? "to be filled in" : words);
         Tile head = new Tile(() -> maker.folds().turn(spot), Words.text(shown, "words"));

@@ -9,7 +9,7 @@ final class KindNames {
 
     static String one(Kind kind) {
         return switch (kind) {
-            case USE_ON -> "may-I-use answer";
+            case USE_ON -> "use on a surface";
             case SPRING -> "spring choice";
             case STATEMENT -> "hazard statement";
             case ALLOY -> "solder or alloy";
