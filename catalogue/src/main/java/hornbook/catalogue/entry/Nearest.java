@@ -22,21 +22,26 @@ public final class Nearest {
         return Optional.ofNullable(nearest);
     }
 
-    /** Letters put in, left out or changed (Levenshtein 1966). */
+    /** Letters put in, left out, changed (Levenshtein 1966), or swapped with their neighbour (Damerau 1964). */
     public static int distance(String a, String b) {
-        int[] row = new int[b.length() + 1];
+        int[] twoBack = new int[b.length() + 1];
+        int[] back = new int[b.length() + 1];
         for (int j = 0; j <= b.length(); j++) {
-            row[j] = j;
+            back[j] = j;
         }
         for (int i = 1; i <= a.length(); i++) {
-            int diagonal = row[0];
+            int[] row = new int[b.length() + 1];
             row[0] = i;
             for (int j = 1; j <= b.length(); j++) {
-                int kept = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-                diagonal = row[j];
-                row[j] = Math.min(kept, 1 + Math.min(row[j], row[j - 1]));
+                int kept = back[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+                row[j] = Math.min(kept, 1 + Math.min(back[j], row[j - 1]));
+                if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
+                    row[j] = Math.min(row[j], 1 + twoBack[j - 2]);
+                }
             }
+            twoBack = back;
+            back = row;
         }
-        return row[b.length()];
+        return back[b.length()];
     }
 }
