@@ -101,8 +101,8 @@ class KnowledgeSheetsTest {
             value = {
                 "makes.csv | 1909-1957 | nineteen | 3 | years | not a span of years",
                 "makes.csv | k-brindlow,Brindlow | k-brindlow, | 3 | name | is empty",
-                "makes.csv | k-brindlow,Brindlow | K Brindlow,Brindlow | 3 | id | pattern",
-                "makes.csv | k-brindlow,Brindlow | ../k-x,Brindlow | 3 | id | pattern",
+                "makes.csv | k-brindlow,Brindlow | K Brindlow,Brindlow | 3 | id | small letters",
+                "makes.csv | k-brindlow,Brindlow | ../k-x,Brindlow | 3 | id | small letters",
                 "makes.csv | k-brindlow,Brindlow | k-halverick,Brindlow | 3 | id | earlier row",
                 "makes.csv | k-brindlow,Brindlow | q-red-rot,Brindlow | 3 | id | id of a quirk",
                 "stencils.csv | lanternist:0.85 | lanternist:0.75 | 3 | made_by | add up to 0.9",
