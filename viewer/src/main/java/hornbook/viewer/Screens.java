@@ -49,23 +49,22 @@ import hornbook.viewer.jobs.JobsModel;
 import hornbook.viewer.jobs.JobsScreen;
 import hornbook.viewer.knowledge.KnowledgeModel;
 import hornbook.viewer.knowledge.KnowledgeScreen;
+import hornbook.viewer.restock.RestockModel;
+import hornbook.viewer.restock.RestockScreen;
+import hornbook.viewer.restock.SaveAs;
 import hornbook.viewer.tools.ToolsModel;
 import hornbook.viewer.window.Screen;
 import hornbook.viewer.window.ScreenName;
 import hornbook.viewer.window.Shell;
 import hornbook.viewer.work.Work;
 import hornbook.viewer.workshop.Workshop;
-import java.io.File;
-import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.scene.input.KeyCode;
-import javafx.stage.FileChooser;
 
 /** Makes the screens of an opened shop and hands each the one service it asks. */
 final class Screens {
@@ -105,7 +104,7 @@ final class Screens {
                             find.show("job", job);
                             way.go(ScreenName.FIND);
                         },
-                        Screens::briefFile),
+                        () -> new SaveDialog().file("brief", "pdf")),
                 new FindScreen(find, pulling, lay),
                 new DrawersScreen(drawers, hand, desk(), tools(), () -> way.go(ScreenName.IN_OUT)),
                 new HornMapScreen(map),
@@ -114,6 +113,7 @@ final class Screens {
                     way.go(ScreenName.HORN_MAP);
                 })),
                 gauges(pull),
+                restock(pull),
                 new KnowledgeScreen(new KnowledgeModel(work, workshop::entryBook, cards()), pull, lay),
                 exchange());
         Shell shell = new Shell(workshop.name(), screens);
@@ -227,12 +227,16 @@ final class Screens {
         return new Cards(workshop.stock(), workshop.furniture(), workshop.jobs(), workshop::catalogue);
     }
 
-    private static Optional<Path> briefFile() {
-        FileChooser chooser = new FileChooser();
-        chooser.setTitle("Print the brief into a file");
-        chooser.setInitialFileName("brief.pdf");
-        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter("PDF", "*.pdf"));
-        return Optional.ofNullable(chooser.showSaveDialog(null)).map(File::toPath);
+    private RestockScreen restock(Consumer<String> pull) {
+        return new RestockScreen(
+                new RestockModel(
+                        work,
+                        workshop.restock(),
+                        workshop::wanted,
+                        workshop.orderBook(),
+                        workshop.stockBook()),
+                pull,
+                new SaveAs(new SaveDialog()::file, workshop.name(), workshop.books()::today));
     }
 
     /** The way from one screen to another; the shell stands at its end, and is made last. */

@@ -7,7 +7,8 @@ import hornbook.shared.shop.Supplier;
 import hornbook.shared.store.Books;
 import hornbook.shared.store.Deed;
 import hornbook.shared.store.Writing;
-import hornbook.shared.supply.Verdicts;
+import hornbook.shared.supply.Judged;
+import hornbook.shared.supply.Verdict;
 import java.util.List;
 
 /** What is written down about buying: what was ordered, and verdicts. Goods that come in are received into their lot. */
@@ -43,22 +44,21 @@ public final class OrderBook {
 
     /** A verdict on all that a supplier sells. */
     public Deed supplier(String id, Verdict verdict, String why) {
-        String reason = reason(why);
+        Judged judged = new Judged(verdict, why);
         return books.write(id + ": " + verdict.written(), w -> {
             Supplier s = known(w, id);
             w.put(new Supplier(
-                    s.id(), s.name(), s.place(), s.leadDaysObserved(), s.packs(), verdict.written(), reason));
+                    s.id(), s.name(), s.place(), s.leadDaysObserved(), s.packs(), verdict.written(), judged.why()));
         });
     }
 
     /** A verdict on one lot's goods, of this batch; it goes before the supplier's. */
     public Deed lot(String id, Verdict verdict, String why) {
-        String reason = reason(why);
+        Judged judged = new Judged(verdict, why);
         return books.write(id + ": " + verdict.written(), w -> {
             Lot lot = w.find(Lot.class, id)
                     .orElseThrow(() -> new BadInput("lot " + id + " is not in the books: see “hornbook find”"));
-            String note = lot.note().isBlank() ? "" : lot.note() + "; ";
-            w.put(lot.withNote(note + Verdicts.MARK + verdict.written() + ", " + books.today() + ": " + reason));
+            w.put(judged.on(lot, books.today()));
         });
     }
 
@@ -66,12 +66,5 @@ public final class OrderBook {
         return writing.find(Supplier.class, id)
                 .orElseThrow(() -> new BadInput("supplier " + id + " is not in the books: "
                         + "write the number as it stands in suppliers.csv, as sup-v-…"));
-    }
-
-    private static String reason(String why) {
-        if (why.isBlank()) {
-            throw new BadInput("a verdict needs its reason: say in a sentence what the test showed");
-        }
-        return why.strip();
     }
 }

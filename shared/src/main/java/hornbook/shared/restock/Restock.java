@@ -1,9 +1,14 @@
 package hornbook.shared.restock;
 
 import hornbook.shared.shop.BadInput;
+import hornbook.shared.shop.Lot;
+import hornbook.shared.shop.OpenOrder;
+import hornbook.shared.shop.Supplier;
 import hornbook.shared.store.Books;
 import hornbook.shared.store.View;
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,6 +41,34 @@ public final class Restock {
             holdings.catchUp(view);
             return new Round(view, holdings, question, level(view)).answer();
         });
+    }
+
+    /** What is ordered and not yet here, the oldest order first. */
+    public synchronized List<OnTheWay> onTheWay() {
+        return books.reading(view -> {
+            holdings.catchUp(view);
+            return view.all(OpenOrder.class).stream()
+                    .sorted(Comparator.comparing(OpenOrder::orderedOn).thenComparing(OpenOrder::orderRef))
+                    .map(order -> onTheWay(view, order))
+                    .toList();
+        });
+    }
+
+    private OnTheWay onTheWay(View view, OpenOrder order) {
+        Optional<Supplier> supplier = view.find(Supplier.class, order.supplier());
+        LocalDate expected = supplier.flatMap(s -> holdings.deliveries(s).typical())
+                .map(days -> order.orderedOn().plusDays(days))
+                .orElse(null);
+        return new OnTheWay(
+                order.orderRef(),
+                order.lot(),
+                view.find(Lot.class, order.lot()).map(Lot::title).orElse(order.lot()),
+                order.qty(),
+                order.supplier(),
+                supplier.map(Supplier::name).orElse(order.supplier()),
+                order.orderedOn(),
+                expected,
+                expected != null && expected.isBefore(view.today()));
     }
 
     /**

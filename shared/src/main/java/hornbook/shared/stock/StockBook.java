@@ -11,6 +11,7 @@ import hornbook.shared.shop.Place;
 import hornbook.shared.store.Books;
 import hornbook.shared.store.Deed;
 import hornbook.shared.store.Writing;
+import hornbook.shared.supply.Judged;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Function;
@@ -51,10 +52,21 @@ public final class StockBook {
 
     /** Goods came in from a supplier; an order they answer is closed, or kept open for the rest. */
     public Deed receive(String lot, Receipt receipt) {
+        return receive(lot, receipt, null);
+    }
+
+    /**
+     * As {@link #receive(String, Receipt)}, with what the goods were found to be when they were unpacked. Where a
+     * substitute came, its lot is not the one that was ordered.
+     */
+    public Deed receive(String lot, Receipt receipt, @Nullable Judged judged) {
         return books.write("receive " + receipt.pieces() + " into " + named(lot), w -> {
             Ledger ledger = new Ledger(w, today());
             Receipt told = answering(receipt);
             ledger.receive(ledger.lot(lot), told);
+            if (judged != null) {
+                w.put(judged.on(ledger.lot(lot), today()));
+            }
             if (told.order() != null) {
                 OpenOrder order = w.find(OpenOrder.class, told.order()).orElseThrow();
                 w.retire(OpenOrder.class, order.id());

@@ -17,6 +17,7 @@ import hornbook.shared.shop.Supplier;
 import hornbook.shared.store.Access;
 import hornbook.shared.store.Books;
 import hornbook.shared.store.Deed;
+import hornbook.shared.supply.Verdict;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;

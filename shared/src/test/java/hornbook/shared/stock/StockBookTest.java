@@ -7,9 +7,12 @@ import hornbook.shared.exchange.SmallShop;
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.Count;
 import hornbook.shared.shop.Lot;
+import hornbook.shared.shop.OpenOrder;
 import hornbook.shared.shop.PartUsed;
 import hornbook.shared.store.Books;
 import hornbook.shared.store.Deed;
+import hornbook.shared.supply.Judged;
+import hornbook.shared.supply.Verdict;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
@@ -158,5 +161,33 @@ class StockBookTest {
         } catch (BadInput refused) {
             assertThat(refused).hasMessageContaining(":");
         }
+    }
+
+    /** Part of an order comes, part of it as a substitute in another lot, each with its verdict: one deed each. */
+    @Test
+    void goodsInPartlyAndAsASubstituteKeepTheRestOfTheOrderOpen() {
+        OpenOrder order = new OpenOrder("o-0901", "lot-0933", 10, "sup-v-marlbeck", books.today());
+        books.write("order", w -> w.put(order));
+        stock.receive(
+                "lot-0933",
+                new Receipt(4, null, "o-0901", null, null, ""),
+                new Judged(Verdict.KEEP, "threads clean, all four run home"));
+        assertThat(count("lot-0933")).isEqualTo("11");
+        assertThat(books.find(OpenOrder.class, "o-0901").orElseThrow().qty()).isEqualTo(6);
+        Deed substitute = stock.receive(
+                "lot-0510",
+                new Receipt(6, null, "o-0901", null, null, "a substitute, not said"),
+                new Judged(Verdict.AVOID, "pin holes too wide"));
+        assertThat(books.find(OpenOrder.class, "o-0901")).isEmpty();
+        assertThat(books.find(Lot.class, "lot-0510").orElseThrow().note())
+                .endsWith("verdict: avoid, " + books.today() + ": pin holes too wide");
+        books.undo(substitute.number());
+        assertThat(books.find(OpenOrder.class, "o-0901").orElseThrow().qty()).isEqualTo(6);
+        assertThat(books.find(Lot.class, "lot-0510").orElseThrow().note()).doesNotContain("verdict");
+    }
+
+    @Test
+    void aVerdictWithoutAReasonIsRefused() {
+        assertThatThrownBy(() -> new Judged(Verdict.AVOID, " ")).isInstanceOf(BadInput.class);
     }
 }

@@ -33,7 +33,7 @@ final class Commands {
         byName.put("job", () -> JobCommand.line(frame));
         byName.put("horn", () -> HornCommand.line(frame));
         byName.put("entry", () -> EntryCommand.line(frame));
-        add("restock", () -> new RestockCommand(frame));
+        byName.put("restock", () -> RestockCommand.line(frame));
         add("estimate", () -> new EstimateCommand(frame));
         add("year", () -> new YearCommand(frame));
         add("pictures", () -> new PicturesCommand(frame));

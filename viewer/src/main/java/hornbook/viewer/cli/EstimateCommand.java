@@ -1,9 +1,11 @@
 package hornbook.viewer.cli;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import hornbook.catalogue.estimate.EstimateAnswer;
 import hornbook.catalogue.estimate.EstimateQuestion;
 import hornbook.catalogue.estimate.EstimateQuestion.TaskCount;
 import hornbook.catalogue.estimate.HonestyAnswer;
+import hornbook.catalogue.estimate.Price;
 import hornbook.shared.shop.BadInput;
 import java.io.PrintWriter;
 import java.util.List;
@@ -11,6 +13,7 @@ import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** How long will it take? */
@@ -37,6 +40,9 @@ final class EstimateCommand implements Callable<Integer> {
     @Option(names = "--honesty", description = "Hold past estimates against what the jobs took; needs no task.")
     boolean honesty;
 
+    @Mixin
+    QuoteOptions quote = new QuoteOptions();
+
     private final Frame frame;
 
     EstimateCommand(Frame frame) {
@@ -50,7 +56,11 @@ final class EstimateCommand implements Callable<Integer> {
         }
         return frame.reading(workshop -> {
             List<TaskCount> asked = tasks.stream().map(EstimateCommand::counted).toList();
-            EstimateAnswer answer = workshop.estimate().estimate(new EstimateQuestion(asked, model, instrument, who));
+            String of = model != null ? model : quote.model(workshop).orElse(null);
+            EstimateAnswer time = workshop.estimate().estimate(new EstimateQuestion(asked, of, instrument, who));
+            Priced answer = new Priced(time, quote.price(workshop, time).orElse(null));
+            quote.print(frame, workshop, time, of)
+                    .ifPresent(printed -> frame.say(printed.file() + "  " + printed.pages() + " pages"));
             return frame.answer(answer, out -> print(out, answer));
         });
     }
@@ -78,6 +88,20 @@ final class EstimateCommand implements Callable<Integer> {
                 .forEach(s -> out.printf(
                         "  %s  %s  %4d  %6.0f %%   %6.0f %%%n",
                         s.from(), s.to(), s.jobs(), 100 * s.underP50(), 100 * s.underP80()));
+    }
+
+    /** Time, and a price where a rate is known. */
+    record Priced(
+            @JsonUnwrapped EstimateAnswer time, @Nullable Price price) {}
+
+    private static void print(PrintWriter out, Priced answer) {
+        print(out, answer.time());
+        Price price = answer.price();
+        if (price != null) {
+            out.println("from " + price.usual().toPlainString() + " to "
+                    + price.upTo().toPlainString() + ", stop and ask at "
+                    + price.stopLimit().toPlainString());
+        }
     }
 
     private static TaskCount counted(String text) {

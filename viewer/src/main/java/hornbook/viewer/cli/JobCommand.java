@@ -35,6 +35,7 @@ final class JobCommand {
                 .addSubcommand(new JobEnds.Change(frame))
                 .addSubcommand(new JobDeeds.Close(frame))
                 .addSubcommand(new JobEnds.Teach(frame))
+                .addSubcommand(new JobSheet(frame))
                 .addSubcommand(new JobEnds.HandBack(frame))
                 .addSubcommand(new JobEnds.FollowUp(frame));
     }

@@ -1,8 +1,11 @@
 package hornbook.viewer.cli;
 
+import hornbook.shared.shop.BadInput;
 import hornbook.shared.stock.Receipt;
 import hornbook.shared.stock.StockBook;
 import hornbook.shared.store.Deed;
+import hornbook.shared.supply.Judged;
+import hornbook.shared.supply.Verdict;
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -39,12 +42,30 @@ final class ReceiveCommand extends StockCommand.OnLot {
             description = "A substitute, a wrong count, what is odd about them.")
     String note = "";
 
+    @Option(names = "--keep", paramLabel = "WHY", description = "Buy these again, and why.")
+    @Nullable
+    String keep;
+
+    @Option(names = "--avoid", paramLabel = "WHY", description = "Never buy these again, and why: they stop counting.")
+    @Nullable
+    String avoid;
+
     ReceiveCommand(Frame frame) {
         super(frame);
     }
 
     @Override
     Deed done(StockBook stock) {
-        return stock.receive(lot, new Receipt(pieces, supplier, order, null, price, note));
+        return stock.receive(lot, new Receipt(pieces, supplier, order, null, price, note), judged());
+    }
+
+    private @Nullable Judged judged() {
+        if (keep != null && avoid != null) {
+            throw new BadInput("--keep and --avoid contradict one another: give one of them");
+        }
+        if (avoid != null) {
+            return new Judged(Verdict.AVOID, avoid);
+        }
+        return keep == null ? null : new Judged(Verdict.KEEP, keep);
     }
 }

@@ -1,16 +1,17 @@
 package hornbook.viewer.cli;
 
-import hornbook.shared.exchange.CsvFile;
-import hornbook.shared.restock.OrderList;
 import hornbook.shared.restock.RestockAnswer;
 import hornbook.shared.restock.RestockLine;
-import hornbook.shared.shop.BadInput;
+import hornbook.viewer.paper.OrderPaper;
+import hornbook.viewer.paper.OrderSheet;
+import hornbook.viewer.paper.PaperSize;
+import hornbook.viewer.paper.Printed;
 import hornbook.viewer.workshop.Workshop;
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -24,10 +25,26 @@ final class RestockCommand implements Callable<Integer> {
     @Nullable
     Path csv;
 
+    @Option(
+            names = "--pdf",
+            paramLabel = "FILE",
+            description = "Print a page for each supplier, and one that says why.")
+    @Nullable
+    Path pdf;
+
+    @Option(names = "--paper", paramLabel = "a4|letter", defaultValue = "a4", description = "The sheet; else a4.")
+    String paper = "";
+
     private final Frame frame;
 
-    RestockCommand(Frame frame) {
+    private RestockCommand(Frame frame) {
         this.frame = frame;
+    }
+
+    static CommandLine line(Frame frame) {
+        return new CommandLine(new RestockCommand(frame))
+                .addSubcommand(new OrderedCommand(frame))
+                .addSubcommand(new VerdictCommand(frame));
     }
 
     @Override
@@ -35,7 +52,12 @@ final class RestockCommand implements Callable<Integer> {
         return frame.reading(workshop -> {
             RestockAnswer answer = workshop.restock().ask(workshop.wanted());
             if (csv != null) {
-                write(workshop, answer, frame.around().here().resolve(csv).normalize());
+                OrderSheet.write(
+                        workshop.restock().orders(answer),
+                        frame.around().here().resolve(csv).normalize());
+            }
+            if (pdf != null) {
+                print(workshop, answer, frame.around().here().resolve(pdf).normalize());
             }
             return answer.lines().isEmpty()
                     ? frame.nothing(answer, out -> {
@@ -46,17 +68,13 @@ final class RestockCommand implements Callable<Integer> {
         });
     }
 
-    private static void write(Workshop workshop, RestockAnswer answer, Path file) {
-        try {
-            CsvFile.write(
-                    file,
-                    OrderList.COLUMNS,
-                    workshop.restock().orders(answer).stream()
-                            .flatMap(order -> order.rows().stream())
-                            .toList());
-        } catch (IOException e) {
-            throw new BadInput(file + " cannot be written: name another file with --csv");
-        }
+    private void print(Workshop workshop, RestockAnswer answer, Path file) {
+        Printed printed = new OrderPaper(
+                        PaperSize.named(paper),
+                        workshop.name(),
+                        workshop.books().today())
+                .print(answer, workshop.restock().orders(answer), file);
+        frame.say(printed.file() + "  " + printed.pages() + (printed.pages() == 1 ? " page" : " pages"));
     }
 
     private static void print(PrintWriter out, RestockAnswer answer) {

@@ -3,17 +3,26 @@ package hornbook.viewer.paper;
 import java.util.List;
 
 /**
- * A row of a table. Cells are printed on one line each, cut with an ellipsis where they do not fit.
+ * A row of a table. What does not fit its cell goes on in the next line.
  *
  * @param shares of the width, one a cell; they add up to 1
  */
-record Grid(List<String> cells, List<Double> shares, boolean head, double points) implements Piece {
+record Grid(List<Prose> cells, List<Double> shares, boolean head, double points) implements Piece {
     private static final double LEADING = 1.22 * Typeface.POINT;
     private static final double GAP = 1;
 
     Grid {
         cells = List.copyOf(cells);
         shares = List.copyOf(shares);
+    }
+
+    /** The names of the columns. */
+    static Grid head(List<String> cells, List<Double> shares, double points) {
+        return new Grid(cells.stream().map(text -> new Prose().bold(text)).toList(), shares, true, points);
+    }
+
+    static Grid row(List<String> cells, List<Double> shares, double points) {
+        return new Grid(cells.stream().map(text -> new Prose().plain(text)).toList(), shares, false, points);
     }
 
     @Override
@@ -23,20 +32,27 @@ record Grid(List<String> cells, List<Double> shares, boolean head, double points
 
     @Override
     public double height(Sheet sheet, double width) {
-        return points * LEADING;
+        int most = 1;
+        for (int i = 0; i < cells.size(); i++) {
+            most = Math.max(most, lines(sheet, i, width).size());
+        }
+        return most * points * LEADING;
     }
 
     @Override
     public void draw(Sheet sheet, double x, double y, double width) {
-        Face face = head ? Face.BOLD : Face.PLAIN;
         double left = x;
         for (int i = 0; i < cells.size(); i++) {
-            double wide = shares.get(i) * width;
-            Lines lines = new Lines(wide - GAP, text -> sheet.width(text, face, points));
-            for (String line : lines.first(1, cells.get(i))) {
-                sheet.text(line, face, left, y + points * (LEADING - 0.27 * Typeface.POINT), points, 0);
+            double foot = y;
+            for (Prose.Line line : lines(sheet, i, width)) {
+                foot += points * LEADING;
+                line.draw(sheet, left, foot - 0.27 * points * Typeface.POINT, points);
             }
-            left += wide;
+            left += shares.get(i) * width;
         }
+    }
+
+    private List<Prose.Line> lines(Sheet sheet, int cell, double width) {
+        return cells.get(cell).lines(sheet, points, shares.get(cell) * width - GAP);
     }
 }

@@ -80,7 +80,8 @@ final class KeyRows {
     }
 
     private Grid row(List<String> cells, boolean head) {
-        return new Grid(cells, SHARES, head, detail.points() - 0.5);
+        double points = detail.points() - 0.5;
+        return head ? Grid.head(cells, SHARES, points) : Grid.row(cells, SHARES, points);
     }
 
     private static String turning(KeyMap key) {

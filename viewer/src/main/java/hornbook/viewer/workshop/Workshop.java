@@ -31,6 +31,7 @@ import hornbook.shared.job.UsualWork;
 import hornbook.shared.measure.StandardSizes;
 import hornbook.shared.pads.Pads;
 import hornbook.shared.photo.Photos;
+import hornbook.shared.restock.OrderBook;
 import hornbook.shared.restock.Restock;
 import hornbook.shared.restock.RestockQuestion;
 import hornbook.shared.shop.BadInput;
@@ -279,6 +280,11 @@ public final class Workshop implements AutoCloseable {
             restock = new Restock(books);
         }
         return restock;
+    }
+
+    /** What is written down about buying. */
+    public OrderBook orderBook() {
+        return new OrderBook(books);
     }
 
     /** What open jobs want, and how long supplies keep: what restock is asked with. */

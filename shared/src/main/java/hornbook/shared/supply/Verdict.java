@@ -1,4 +1,4 @@
-package hornbook.shared.restock;
+package hornbook.shared.supply;
 
 import java.util.Locale;
 
@@ -9,7 +9,7 @@ public enum Verdict {
     ON_TRIAL;
 
     /** As it stands in the books. */
-    String written() {
+    public String written() {
         return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

@@ -1,0 +1,130 @@
+package hornbook.viewer.cli;
+
+import hornbook.catalogue.entry.Entry;
+import hornbook.catalogue.estimate.EstimateAnswer;
+import hornbook.catalogue.estimate.Price;
+import hornbook.catalogue.estimate.Rates;
+import hornbook.catalogue.identify.Question;
+import hornbook.indexer.brief.BriefQuestion;
+import hornbook.shared.job.JobCard;
+import hornbook.shared.shop.BadInput;
+import hornbook.shared.shop.Job;
+import hornbook.viewer.paper.PaperSize;
+import hornbook.viewer.paper.Printed;
+import hornbook.viewer.paper.Quote;
+import hornbook.viewer.paper.QuotePaper;
+import hornbook.viewer.workshop.Workshop;
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** From minutes to a price, and both on paper: options of estimate. */
+final class QuoteOptions {
+    @Option(names = "--job", paramLabel = "JOB", description = "The job it is for: its horn, complaint and consents.")
+    @Nullable
+    String job;
+
+    @Option(names = "--quote", paramLabel = "FILE", description = "Print a quote sheet as a PDF.")
+    @Nullable
+    Path quote;
+
+    @Option(names = "--paper", paramLabel = "a4|letter", defaultValue = "a4", description = "The sheet; else a4.")
+    String paper = "";
+
+    @Option(names = "--rate", paramLabel = "MONEY", description = "An hour; else the setting hourly_rate.")
+    @Nullable
+    BigDecimal rate;
+
+    @Option(names = "--minimum", paramLabel = "MONEY", description = "The smallest charge; else minimum_charge.")
+    @Nullable
+    BigDecimal minimum;
+
+    @Option(names = "--materials", paramLabel = "MONEY", defaultValue = "0", description = "Materials, as bought.")
+    BigDecimal materials = BigDecimal.ZERO;
+
+    @Option(
+            names = "--handling",
+            paramLabel = "SHARE",
+            description = "Added to materials, as 0.15; else the setting materials_handling.")
+    @Nullable
+    BigDecimal handling;
+
+    @Option(names = "--not", paramLabel = "WORDS", description = "What will not be done; may be given again.")
+    List<String> notDone = List.of();
+
+    @Option(names = "--with-owner", description = "Print the owner's code; never a name.")
+    boolean withOwner;
+
+    /** The job's model, where a job was named. */
+    Optional<String> model(Workshop workshop) {
+        return card(workshop).map(JobCard::model);
+    }
+
+    Optional<Price> price(Workshop workshop, EstimateAnswer time) {
+        return Rates.of(workshop.books(), rate, minimum, handling).map(rates -> Price.of(time, rates, materials));
+    }
+
+    /** Prints it where that was asked for. */
+    Optional<Printed> print(Frame frame, Workshop workshop, EstimateAnswer time, @Nullable String model) {
+        Path file = quote;
+        if (file == null) {
+            return Optional.empty();
+        }
+        QuotePaper sheet = new QuotePaper(
+                workshop.catalogue(),
+                PaperSize.named(paper),
+                workshop.name(),
+                workshop.books().today());
+        return Optional.of(sheet.print(
+                quote(workshop, time, model),
+                frame.around().here().resolve(file).normalize()));
+    }
+
+    private Quote quote(Workshop workshop, EstimateAnswer time, @Nullable String model) {
+        Optional<JobCard> card = card(workshop);
+        String title = model == null
+                ? "as it was shown"
+                : workshop.catalogue().entry(model).map(Entry::title).orElse(model);
+        return new Quote(
+                card.map(JobCard::id).orElse(""),
+                card.map(c -> c.horn() + ", ").orElse("") + title,
+                card.map(JobCard::complaint).orElse(""),
+                withOwner ? owner(workshop) : null,
+                card.map(JobCard::promised).orElse(null),
+                time,
+                price(workshop, time).orElse(null),
+                card.map(c -> c.consents().stream()
+                                .map(yes -> yes.what() + ", " + yes.day())
+                                .toList())
+                        .orElse(List.of()),
+                card.map(c -> stops(workshop, c)).orElse(List.of()),
+                notDone);
+    }
+
+    /** By name only: they decide price and consent. */
+    private static List<String> stops(Workshop workshop, JobCard card) {
+        return workshop.brief()
+                .answer(BriefQuestion.of(Question.of(List.of()).about(card.horn())))
+                .stops();
+    }
+
+    private @Nullable String owner(Workshop workshop) {
+        return job == null
+                ? null
+                : workshop.books().find(Job.class, job).map(Job::ownerCode).orElse(null);
+    }
+
+    private Optional<JobCard> card(Workshop workshop) {
+        if (job == null) {
+            return Optional.empty();
+        }
+        Optional<JobCard> card = workshop.jobs().job(job);
+        if (card.isEmpty()) {
+            throw new BadInput("there is no job " + job + ": look it up with “hornbook job list”");
+        }
+        return card;
+    }
+}
