@@ -40,6 +40,7 @@ final class Commands {
         add("index", () -> new IndexCommand(frame));
         add("import", () -> new ImportCommand(frame));
         add("export", () -> new ExportCommand(frame));
+        byName.put("pack", () -> PackCommand.line(frame));
         add("backup", () -> new BackupCommand(frame));
         add("restore", () -> new RestoreCommand(frame));
         add("check", () -> new CheckCommand(frame));

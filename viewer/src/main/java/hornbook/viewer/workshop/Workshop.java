@@ -14,6 +14,7 @@ import hornbook.catalogue.hornmap.Usuals;
 import hornbook.catalogue.identify.Confirm;
 import hornbook.catalogue.identify.Identify;
 import hornbook.catalogue.may.May;
+import hornbook.catalogue.pack.Packs;
 import hornbook.catalogue.spring.Springs;
 import hornbook.indexer.brief.Brief;
 import hornbook.indexer.fit.Fit;
@@ -238,6 +239,10 @@ public final class Workshop implements AutoCloseable {
 
     public Confirm confirm() {
         return new Confirm(catalogue(), books);
+    }
+
+    public Packs packs() {
+        return new Packs(books, catalogue());
     }
 
     /** The maps of horns, cup by cup. */

@@ -47,6 +47,7 @@ class HelpPageTest {
             demo.jobBook().timer("j-0237", "penetrant", Duration.ofMinutes(60));
             demo.jobBook().tookDown("j-0243", "neck", "one thumb screw", "");
             demo.exporting().to(folder.resolve("template/shop-files"));
+            demo.packs().make(folder.resolve("template/shop-pack.zip"));
             demo.search();
         }
         entryToPut();
