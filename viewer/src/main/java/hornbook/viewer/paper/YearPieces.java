@@ -144,8 +144,8 @@ record YearPieces(Catalogue catalogue) {
             return new Words("none", BODY);
         }
         List<Piece> pieces = new ArrayList<>();
-        pieces.add(new Grid(head, shares, true, BODY));
-        rows.stream().limit(MOST).forEach(cells -> pieces.add(new Grid(cells, shares, false, BODY)));
+        pieces.add(Grid.head(head, shares, BODY));
+        rows.stream().limit(MOST).forEach(cells -> pieces.add(Grid.row(cells, shares, BODY)));
         if (rows.size() > MOST) {
             pieces.add(new Words("and " + (rows.size() - MOST) + " more", BODY));
         }
