@@ -230,11 +230,7 @@ final class Screens {
     private RestockScreen restock(Consumer<String> pull) {
         return new RestockScreen(
                 new RestockModel(
-                        work,
-                        workshop.restock(),
-                        workshop::wanted,
-                        workshop.orderBook(),
-                        workshop.stockBook()),
+                        work, workshop.restock(), workshop::wanted, workshop.orderBook(), workshop.stockBook()),
                 pull,
                 new SaveAs(new SaveDialog()::file, workshop.name(), workshop.books()::today));
     }

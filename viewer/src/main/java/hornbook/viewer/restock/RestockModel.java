@@ -34,12 +34,7 @@ public final class RestockModel {
      *
      * @param wanted what open jobs want; asked beside the window
      */
-    public RestockModel(
-            Work work,
-            Restock restock,
-            Supplier<RestockQuestion> wanted,
-            OrderBook book,
-            StockBook stock) {
+    public RestockModel(Work work, Restock restock, Supplier<RestockQuestion> wanted, OrderBook book, StockBook stock) {
         this.work = work;
         this.asking = work.latest();
         this.restock = restock;

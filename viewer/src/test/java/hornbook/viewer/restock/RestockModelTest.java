@@ -30,8 +30,7 @@ class RestockModelTest {
     @BeforeEach
     void open() {
         shop = DemoShop.in(folder.resolve("shop"));
-        model = new RestockModel(
-                Work.atOnce(), shop.restock(), shop::wanted, shop.orderBook(), shop.stockBook());
+        model = new RestockModel(Work.atOnce(), shop.restock(), shop::wanted, shop.orderBook(), shop.stockBook());
         model.refresh();
     }
 

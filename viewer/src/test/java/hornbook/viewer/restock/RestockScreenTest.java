@@ -39,12 +39,7 @@ class RestockScreenTest {
         Fx.start();
         shop = DemoShop.in(folder.resolve("shop"));
         window = Fx.on(() -> {
-            model = new RestockModel(
-                    Work.atOnce(),
-                    shop.restock(),
-                    shop::wanted,
-                    shop.orderBook(),
-                    shop.stockBook());
+            model = new RestockModel(Work.atOnce(), shop.restock(), shop::wanted, shop.orderBook(), shop.stockBook());
             SaveAs files = new SaveAs(
                     (name, ending) -> Optional.of(folder.resolve(name + "." + ending)),
                     shop.name(),
