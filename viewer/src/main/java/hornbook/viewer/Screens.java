@@ -58,6 +58,7 @@ import hornbook.viewer.window.ScreenName;
 import hornbook.viewer.window.Shell;
 import hornbook.viewer.work.Work;
 import hornbook.viewer.workshop.Workshop;
+import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
