@@ -1,5 +1,6 @@
 package hornbook.viewer.cli;
 
+import hornbook.catalogue.entry.CautionLevel;
 import hornbook.indexer.brief.BriefAnswer;
 import hornbook.indexer.brief.BriefQuestion;
 import hornbook.indexer.brief.Fetch;
@@ -72,7 +73,9 @@ final class BriefCommand implements Callable<Integer> {
 
     private static void print(PrintWriter out, BriefAnswer brief) {
         out.println(brief.says());
-        brief.stops().forEach(stop -> out.println("STOP  " + stop));
+        brief.quirks().stream()
+                .filter(quirk -> quirk.caution() == CautionLevel.STOP)
+                .forEach(quirk -> out.println("STOP  " + (quirk.possible() ? "possible: " : "") + quirk.title()));
         out.println();
         brief.quirks().forEach(quirk -> print(out, quirk));
         out.println("\nFETCH");
