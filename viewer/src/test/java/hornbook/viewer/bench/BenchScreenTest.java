@@ -43,7 +43,7 @@ class BenchScreenTest {
     static void open() {
         Fx.start();
         shop = DemoShop.in(folder.resolve("shop"));
-        model = BenchModelTest.model(shop, Work.atOnce());
+        model = OnTheBench.model(shop, Work.atOnce());
         window = Fx.on(() -> {
             HornbookWindow made = new HornbookWindow("Hornbook", folder.resolve("look"));
             BenchScreen screen =

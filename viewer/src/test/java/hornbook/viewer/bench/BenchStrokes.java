@@ -31,7 +31,7 @@ public final class BenchStrokes {
         List<Double> spent = new ArrayList<>();
         try (Workshop shop = DemoShop.in(folder.resolve("shop"));
                 Work work = Work.beside(task -> Platform.runLater(() -> spent.add(milliseconds(task))))) {
-            BenchModel model = BenchModelTest.model(shop, work);
+            BenchModel model = OnTheBench.model(shop, work);
             Fx.run(() -> {
                 HornbookWindow made = new HornbookWindow("Hornbook", folder.resolve("look"));
                 BenchScreen screen = new BenchScreen(model, drawer -> {}, job -> {}, Optional::empty);
