@@ -2,7 +2,6 @@ package hornbook.viewer.gauges;
 
 import hornbook.indexer.fit.FitQuestion;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * The fields of the fit pane as they stand.
@@ -17,19 +16,15 @@ record FitAsked(
     FitQuestion question() {
         return new FitQuestion(
                 kind,
-                given(diameter),
-                given(length),
-                given(bore),
-                given(thread),
+                Typed.in(diameter),
+                Typed.in(length),
+                Typed.in(bore),
+                Typed.in(thread),
                 List.of(),
                 List.of(),
-                given(model),
+                Typed.in(model),
                 reserve,
                 1);
-    }
-
-    private static Optional<String> given(String text) {
-        return text.isBlank() ? Optional.empty() : Optional.of(text.strip());
     }
 
     FitAsked ofKind(String id) {

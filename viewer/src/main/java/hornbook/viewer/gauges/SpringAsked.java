@@ -32,7 +32,7 @@ record SpringAsked(
                 size(sizes, "another wire", toWire),
                 size(sizes, "another length", toLength),
                 size(sizes, "hole", hole),
-                key.isBlank() ? Optional.empty() : Optional.of(key.strip()),
+                Typed.in(key),
                 instrument);
     }
 

@@ -25,20 +25,16 @@ record ThreadAsked(
     ThreadWords words() {
         boolean counted = !turns.isBlank() && !over.isBlank();
         return new ThreadWords(
-                given(hole ? "" : size),
-                given(hole ? size : ""),
-                given(pitch),
-                given(tpi),
-                given(counted ? turns : ""),
-                given(counted ? over : ""),
-                given(form),
+                Typed.in(hole ? "" : size),
+                Typed.in(hole ? size : ""),
+                Typed.in(pitch),
+                Typed.in(tpi),
+                Typed.in(counted ? turns : ""),
+                Typed.in(counted ? over : ""),
+                Typed.in(form),
                 Optional.empty(),
-                given(wall),
+                Typed.in(wall),
                 Optional.empty());
-    }
-
-    private static Optional<String> given(String text) {
-        return text.isBlank() ? Optional.empty() : Optional.of(text.strip());
     }
 
     ThreadAsked inHole(boolean yes) {

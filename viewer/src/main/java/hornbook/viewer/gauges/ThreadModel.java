@@ -49,10 +49,11 @@ public final class ThreadModel {
     }
 
     private ThreadView answered(ThreadAsked asked) {
-        Reading<ThreadAnswer> read = threads.get().which(asked.words());
+        Threads tables = threads.get();
+        Reading<ThreadAnswer> read = tables.which(asked.words());
         @Nullable ThreadAnswer answer = read.found().orElse(null);
         @Nullable
-        Overlay overlay = answer == null ? null : threads.get().overlay(answer).orElse(null);
+        Overlay overlay = answer == null ? null : tables.overlay(answer).orElse(null);
         return new ThreadView(asked, answer, overlay, read.refusal().orElse(null));
     }
 
