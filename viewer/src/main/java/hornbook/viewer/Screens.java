@@ -149,7 +149,12 @@ final class Screens {
         return new BenchModel(
                 work,
                 new Bench(workshop::catalogue, workshop::identify, workshop::brief, workshop.jobs(), this::agreed),
-                new BenchBook(workshop.books(), workshop::confirm, workshop::catalogue, workshop.jobBook()));
+                new BenchBook(
+                        workshop.books(),
+                        workshop::confirm,
+                        workshop::catalogue,
+                        workshop.intake(),
+                        workshop.jobBook()));
     }
 
     /** A yes written down on the job lets looks that leave a mark be offered. */

@@ -7,7 +7,6 @@ import hornbook.catalogue.entry.Model;
 import hornbook.shared.measure.SizeReader;
 import hornbook.shared.shop.Horn;
 import hornbook.shared.shop.Job;
-import hornbook.shared.shop.JobStatus;
 import hornbook.shared.store.Books;
 import java.util.List;
 import java.util.Optional;
@@ -77,7 +76,7 @@ public final class HornMaps {
 
     private @Nullable String openJob(String horn) {
         return books.where(Job.class, "horn", horn).stream()
-                .filter(job -> job.status() == JobStatus.OPEN || job.status() == JobStatus.WAITING)
+                .filter(job -> job.status().onBench())
                 .map(Job::id)
                 .reduce((before, after) -> after)
                 .orElse(null);

@@ -4,7 +4,6 @@ import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.Finding;
 import hornbook.shared.shop.Horn;
 import hornbook.shared.shop.Job;
-import hornbook.shared.shop.JobStatus;
 import hornbook.shared.store.Books;
 import hornbook.shared.store.Writing;
 import java.math.BigDecimal;
@@ -46,8 +45,7 @@ final class LooksWritten {
     private Job job(@Nullable String told) {
         return books.where(Job.class, "horn", horn.id()).stream()
                 .filter(j -> told == null || j.id().equals(told))
-                .max(Comparator.comparing((Job j) -> j.status() == JobStatus.OPEN || j.status() == JobStatus.WAITING)
-                        .thenComparing(Job::tookIn))
+                .max(Comparator.comparing((Job j) -> j.status().onBench()).thenComparing(Job::tookIn))
                 .orElseThrow(() -> new BadInput(
                         told == null
                                 ? "horn " + horn.id() + " has no job on which to write the looks: take it in first"

@@ -3,10 +3,10 @@ package hornbook.shared.job;
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.Finding;
 import hornbook.shared.shop.Job;
-import hornbook.shared.shop.JobStatus;
 import hornbook.shared.shop.Whereabouts;
 import hornbook.shared.store.Books;
 import hornbook.shared.store.Deed;
+import hornbook.shared.store.Writing;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
@@ -59,10 +59,13 @@ public final class AfterCare {
     public Deed handBack(String job) {
         return books.write("hand back " + job, w -> {
             closed(JobBook.open(w, job));
-            w.where(Whereabouts.class, "job", job).forEach(at -> w.retire(Whereabouts.class, at.id()));
-            w.put(new Whereabouts(
-                    w.nextId(Whereabouts.class), job, "horn", "handed back to its owner", "", books.today()));
+            goesBack(w, job, books.today());
         });
+    }
+
+    static void goesBack(Writing w, String job, LocalDate today) {
+        w.where(Whereabouts.class, "job", job).forEach(at -> w.retire(Whereabouts.class, at.id()));
+        w.put(new Whereabouts(w.nextId(Whereabouts.class), job, "horn", "handed back to its owner", "", today));
     }
 
     /**
@@ -91,7 +94,7 @@ public final class AfterCare {
     }
 
     private static void closed(Job job) {
-        if (job.status() == JobStatus.OPEN || job.status() == JobStatus.WAITING) {
+        if (job.status().onBench()) {
             throw new BadInput(job.id() + " is not closed: close it first, with how it went");
         }
     }

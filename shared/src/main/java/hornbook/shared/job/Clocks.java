@@ -5,6 +5,7 @@ import hornbook.shared.shop.RunningClock;
 import hornbook.shared.shop.TaskTime;
 import hornbook.shared.store.Books;
 import hornbook.shared.store.Deed;
+import hornbook.shared.store.Writing;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -48,8 +49,7 @@ public final class Clocks {
         return books.write("start " + task + " on " + job, w -> {
             JobBook.open(w, job);
             running().stream().filter(clock -> clock.who().equals(who)).forEach(clock -> {
-                w.put(time(w.nextId(TaskTime.class), clock, minutes(clock)));
-                w.retire(RunningClock.class, clock.id());
+                stop(w, clock);
             });
             w.put(new RunningClock(w.nextId(RunningClock.class), job, task, count, books.now(), who));
         });
@@ -65,9 +65,18 @@ public final class Clocks {
     public Deed stop(String job, @Nullable String who, @Nullable Integer minutes) {
         RunningClock clock = theOne(job, who);
         return books.write("stop " + clock.task() + " on " + job, w -> {
-            w.put(time(w.nextId(TaskTime.class), clock, minutes == null ? minutes(clock) : minutes));
-            w.retire(RunningClock.class, clock.id());
+            stop(w, clock, minutes == null ? minutes(clock) : minutes);
         });
+    }
+
+    /** As part of another deed. @throws BadInput where it ran too long to be believed */
+    void stop(Writing w, RunningClock clock) {
+        stop(w, clock, minutes(clock));
+    }
+
+    private static void stop(Writing w, RunningClock clock, int minutes) {
+        w.put(time(w.nextId(TaskTime.class), clock, minutes));
+        w.retire(RunningClock.class, clock.id());
     }
 
     /** Goes on with what was clocked last on a job. */

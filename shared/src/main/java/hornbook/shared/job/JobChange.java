@@ -26,21 +26,10 @@ public record JobChange(
     }
 
     Job made(Job on) {
-        return new Job(
-                on.id(),
-                on.horn(),
-                on.kind(),
-                on.tookIn(),
-                promised == null ? on.promised() : promised,
-                on.done(),
+        return on.agreed(
                 status == null ? on.status() : status,
-                on.complaint(),
-                on.quirksMet(),
-                on.went(),
-                on.wentNote(),
+                promised == null ? on.promised() : promised,
                 quotedMin == null ? on.quotedMin() : quotedMin,
-                on.minutesTotal(),
-                on.ownerCode(),
                 note == null ? on.note() : note);
     }
 }

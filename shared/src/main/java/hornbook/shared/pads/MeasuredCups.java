@@ -2,7 +2,6 @@ package hornbook.shared.pads;
 
 import hornbook.shared.shop.Finding;
 import hornbook.shared.shop.Job;
-import hornbook.shared.shop.JobStatus;
 import hornbook.shared.shop.PadUsed;
 import hornbook.shared.shop.ShopTool;
 import hornbook.shared.store.Books;
@@ -32,9 +31,7 @@ final class MeasuredCups {
     MeasuredCups(Books books, Millimetres sizes) {
         this.books = books;
         this.sizes = sizes;
-        books.all(Job.class).stream()
-                .filter(job -> job.status() == JobStatus.OPEN || job.status() == JobStatus.WAITING)
-                .forEach(this::read);
+        books.all(Job.class).stream().filter(job -> job.status().onBench()).forEach(this::read);
     }
 
     List<Cup> cups() {

@@ -21,4 +21,70 @@ public record Job(
         @Nullable Integer minutesTotal,
         @Nullable String ownerCode,
         String note)
-        implements ShopRecord {}
+        implements ShopRecord {
+
+    /** Keeps its own copy. */
+    public Job {
+        quirksMet = List.copyOf(quirksMet);
+    }
+
+    /** Agreed otherwise with the owner. */
+    public Job agreed(JobStatus state, @Nullable LocalDate day, @Nullable Integer minutes, String remark) {
+        return new Job(
+                id,
+                horn,
+                kind,
+                tookIn,
+                day,
+                done,
+                state,
+                complaint,
+                quirksMet,
+                went,
+                wentNote,
+                minutes,
+                minutesTotal,
+                ownerCode,
+                remark);
+    }
+
+    /** With the quirks that bit on it. */
+    public Job meeting(List<String> quirks) {
+        return new Job(
+                id,
+                horn,
+                kind,
+                tookIn,
+                promised,
+                done,
+                status,
+                complaint,
+                quirks,
+                went,
+                wentNote,
+                quotedMin,
+                minutesTotal,
+                ownerCode,
+                note);
+    }
+
+    /** Done, and how it went. */
+    public Job closed(LocalDate day, Went grade, String sentence, int minutes) {
+        return new Job(
+                id,
+                horn,
+                kind,
+                tookIn,
+                promised,
+                day,
+                JobStatus.DONE,
+                complaint,
+                quirksMet,
+                grade,
+                sentence,
+                quotedMin,
+                minutes,
+                ownerCode,
+                note);
+    }
+}

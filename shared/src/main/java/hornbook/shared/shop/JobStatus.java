@@ -5,5 +5,10 @@ public enum JobStatus {
     OPEN,
     WAITING,
     DONE,
-    DECLINED
+    DECLINED;
+
+    /** Is its horn still to be worked on? */
+    public boolean onBench() {
+        return this == OPEN || this == WAITING;
+    }
 }

@@ -1,7 +1,6 @@
 package hornbook.shared.year;
 
 import hornbook.shared.shop.Job;
-import hornbook.shared.shop.JobStatus;
 import hornbook.shared.shop.TaskTime;
 import hornbook.shared.year.YearAnswer.LateLine;
 import hornbook.shared.year.YearAnswer.OverrunLine;
@@ -53,7 +52,7 @@ final class Promises {
 
     /** A horn that ought to have gone home within the year and had not at its end. */
     private boolean stillHere(Job job) {
-        boolean waits = job.status() == JobStatus.OPEN || job.status() == JobStatus.WAITING;
+        boolean waits = job.status().onBench();
         boolean later = job.done() != null && job.done().isAfter(in.to());
         return (waits || later) && job.promised() != null && in.holds(job.promised());
     }

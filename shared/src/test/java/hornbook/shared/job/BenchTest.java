@@ -27,18 +27,20 @@ class BenchTest {
     Path folder;
 
     private Books books;
-    private JobBook jobs;
+    private StandingBook standing;
     private Clocks clocks;
     private String job;
 
     @BeforeEach
     void aHornIsTakenIn() {
         books = SmallShop.open(folder);
-        jobs = new JobBook(books);
+        standing = new StandingBook(books);
         clocks = new Clocks(books);
         LocalDate promised = books.today().plusDays(9);
         job = books.touched(
-                        jobs.takeIn(new TakeIn(null, "alto", "12?45", null, "partial", "leaks", promised, 120, null)),
+                        new Intake(books)
+                                .takeIn(new TakeIn(
+                                        null, "alto", "12?45", null, "partial", "leaks", promised, 120, null)),
                         Job.class)
                 .getFirst();
     }
@@ -59,9 +61,9 @@ class BenchTest {
     @Test
     void theBenchSaysWhatRunsWhereItIsAndWhatSoaks() {
         clocks.start(job, "task-teardown", 1, "N.O.");
-        jobs.whereabouts(job, "horn", "hook 2", "");
-        jobs.whereabouts(job, "horn", "hook 2", "lower stack rod");
-        jobs.timer(job, "penetrant", Duration.ofMinutes(90));
+        standing.whereabouts(job, "horn", "hook 2", "");
+        standing.whereabouts(job, "horn", "hook 2", "lower stack rod");
+        standing.timer(job, "penetrant", Duration.ofMinutes(90));
         OnBench on = bench();
         assertThat(on.quotedMin()).isEqualTo(120);
         assertThat(on.standing().clocks())
@@ -70,7 +72,7 @@ class BenchTest {
         assertThat(on.standing().pieces()).extracting(Standing.Piece::waitsFor).containsExactly("lower stack rod");
         Standing.Soaking soaks = on.standing().timers().getFirst();
         assertThat(Duration.between(soaks.since(), soaks.ready())).isEqualTo(Duration.ofMinutes(90));
-        jobs.timerDone(soaks.id());
+        standing.timerDone(soaks.id());
         assertThat(bench().standing().timers()).isEmpty();
     }
 
@@ -122,8 +124,8 @@ class BenchTest {
     void whatIsDoneGoesBackAndComesByOnceMore() {
         AfterCare after = new AfterCare(books);
         assertThatThrownBy(() -> after.handBack(job)).hasMessageContaining("close it first");
-        jobs.whereabouts(job, "horn", "hook 2", "");
-        jobs.close(job, Went.SMOOTH, "one pad");
+        standing.whereabouts(job, "horn", "hook 2", "");
+        new Closing(books).close(job, new Ended(Went.SMOOTH, "one pad", false));
         after.handBack(job);
         assertThat(new Jobs(books).job(job).orElseThrow().standing().pieces())
                 .extracting(Standing.Piece::where)

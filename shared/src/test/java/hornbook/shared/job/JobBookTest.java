@@ -14,6 +14,7 @@ import hornbook.shared.shop.Went;
 import hornbook.shared.store.Books;
 import hornbook.shared.store.Deed;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDateTime;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -34,7 +35,8 @@ class JobBookTest {
         books = SmallShop.open(folder);
         jobs = new JobBook(books);
         clocks = new Clocks(books);
-        Deed deed = jobs.takeIn(new TakeIn(null, "alto", "12?45", null, "partial", "leaks", null, null, "O-900"));
+        Deed deed = new Intake(books)
+                .takeIn(new TakeIn(null, "alto", "12?45", null, "partial", "leaks", null, null, "O-900"));
         job = books.touched(deed, Job.class).getFirst();
     }
 
@@ -76,10 +78,7 @@ class JobBookTest {
 
     @Test
     void aForgottenClockIsAskedAbout() {
-        books.write(
-                "yesterday",
-                w -> w.put(new RunningClock(
-                        "clock-0099", job, "task-regulate-full", 1, LocalDateTime.of(2026, 9, 29, 17, 0), "N.O.")));
+        books.write("yesterday", w -> w.put(yesterdays()));
         assertThatThrownBy(() -> clocks.stop(job, null, null))
                 .isInstanceOf(BadInput.class)
                 .hasMessageContaining("--minutes");
@@ -92,16 +91,42 @@ class JobBookTest {
     @Test
     void aJobIsClosedWithASentenceAndCanBeOpenedAgainByUndo() {
         clocks.told(job, "task-inspect", 1, 16, null, "N.O.");
-        Deed deed = jobs.close(job, Went.SMOOTH, "no surprises");
+        Deed deed = new Closing(books).close(job, new Ended(Went.SMOOTH, "no surprises", false));
         assertThat(books.find(Job.class, job).orElseThrow().minutesTotal()).isEqualTo(16);
         books.undo(deed.number());
         assertThat(books.find(Job.class, job).orElseThrow().done()).isNull();
     }
 
     @Test
-    void aRunningClockMustStopBeforeAJobCloses() {
+    void whatRunsEndsWithTheJobInTheSameDeed() {
         clocks.start(job, "task-inspect", 1, "N.O.");
-        assertThatThrownBy(() -> jobs.close(job, Went.FAIR, "")).hasMessageContaining("clock runs");
+        new StandingBook(books).timer(job, "penetrant", Duration.ofMinutes(90));
+        Deed deed = new Closing(books).close(job, new Ended(Went.FAIR, "", true));
+        Standing after = new Jobs(books).job(job).orElseThrow().standing();
+        assertThat(after.clocks()).isEmpty();
+        assertThat(after.timers()).isEmpty();
+        assertThat(after.pieces()).extracting(Standing.Piece::where).containsExactly("handed back to its owner");
+        assertThatThrownBy(() -> new Closing(books).close(job, new Ended(Went.FAIR, "", false)))
+                .hasMessageContaining("closed already");
+        books.undo(deed.number());
+        Standing before = new Jobs(books).job(job).orElseThrow().standing();
+        assertThat(before.clocks()).hasSize(1);
+        assertThat(before.timers()).hasSize(1);
+        assertThat(before.pieces()).isEmpty();
+    }
+
+    @Test
+    void aForgottenClockIsAskedAboutBeforeAJobCloses() {
+        books.write("yesterday", w -> w.put(yesterdays()));
+        assertThatThrownBy(() -> new Closing(books).close(job, new Ended(Went.FAIR, "", false)))
+                .isInstanceOf(BadInput.class)
+                .hasMessageContaining("--minutes");
+        assertThat(books.find(Job.class, job).orElseThrow().done()).isNull();
+    }
+
+    private RunningClock yesterdays() {
+        return new RunningClock(
+                "clock-0099", job, "task-regulate-full", 1, LocalDateTime.of(2026, 9, 29, 17, 0), "N.O.");
     }
 
     @Test

@@ -7,6 +7,7 @@ import hornbook.catalogue.identify.Confirmation;
 import hornbook.catalogue.identify.MadeOut;
 import hornbook.catalogue.identify.NewModel;
 import hornbook.catalogue.identify.Seen;
+import hornbook.shared.job.Intake;
 import hornbook.shared.job.JobBook;
 import hornbook.shared.job.TakeIn;
 import hornbook.shared.shop.Horn;
@@ -26,12 +27,15 @@ public final class BenchBook {
     private final Books books;
     private final Supplier<Confirm> confirm;
     private final Supplier<Catalogue> catalogue;
+    private final Intake intake;
     private final JobBook jobs;
 
-    public BenchBook(Books books, Supplier<Confirm> confirm, Supplier<Catalogue> catalogue, JobBook jobs) {
+    public BenchBook(
+            Books books, Supplier<Confirm> confirm, Supplier<Catalogue> catalogue, Intake intake, JobBook jobs) {
         this.books = books;
         this.confirm = confirm;
         this.catalogue = catalogue;
+        this.intake = intake;
         this.jobs = jobs;
     }
 
@@ -52,7 +56,7 @@ public final class BenchBook {
         if (horn.horn() != null) {
             return horn;
         }
-        Deed deed = jobs.takeIn(new TakeIn(
+        Deed deed = intake.takeIn(new TakeIn(
                 null,
                 instrument(horn),
                 horn.serial(),

@@ -28,13 +28,8 @@ final class DrawerCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return frame.reading(workshop -> {
-            String name = String.join(" ", called);
-            return workshop.stock()
-                    .drawer(name)
-                    .map(card -> frame.answer(card, out -> print(out, card)))
-                    .orElseGet(() -> frame.notThere("drawer", name));
-        });
+        String name = String.join(" ", called);
+        return frame.showing("drawer", name, shop -> shop.stock().drawer(name), DrawerCommand::print);
     }
 
     private static void print(PrintWriter out, DrawerCard card) {

@@ -18,10 +18,7 @@ final class EntryCommand {
     private EntryCommand() {}
 
     static CommandLine line(Frame frame) {
-        return new CommandLine(new EntryCommand())
-                .addSubcommand(new Show(frame))
-                .addSubcommand(new EntryPutCommand(frame))
-                .addSubcommand(new TakeAway(frame));
+        return Verbs.of(new EntryCommand(), new Show(frame), new EntryPutCommand(frame), new TakeAway(frame));
     }
 
     /**

@@ -7,7 +7,9 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.ToIntFunction;
 
 /** What every command is given: the options all share, the folders, and how to answer. */
@@ -71,6 +73,13 @@ final class Frame {
         try (Workshop workshop = Workshop.open(shop(), Access.WRITE, asOf())) {
             return deed.applyAsInt(workshop);
         }
+    }
+
+    /** Shows what bears that name in the shop, or says that nothing does. */
+    <A> int showing(String what, String name, Function<Workshop, Optional<A>> find, BiConsumer<PrintWriter, A> text) {
+        return reading(workshop -> find.apply(workshop)
+                .map(found -> answer(found, out -> text.accept(out, found)))
+                .orElseGet(() -> notThere(what, name)));
     }
 
     /** What was asked for by name is not in the shop. */

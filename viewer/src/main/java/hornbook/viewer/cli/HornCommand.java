@@ -13,11 +13,12 @@ final class HornCommand {
     private HornCommand() {}
 
     static CommandLine line(Frame frame) {
-        return new CommandLine(new HornCommand())
-                .addSubcommand(new Show(frame))
-                .addSubcommand(new HornMapCommand(frame))
-                .addSubcommand(new HornDeeds.Confirm(frame))
-                .addSubcommand(new HornDeeds.NewEntry(frame));
+        return Verbs.of(
+                new HornCommand(),
+                new Show(frame),
+                new HornMapCommand(frame),
+                new HornDeeds.Confirm(frame),
+                new HornDeeds.NewEntry(frame));
     }
 
     /** Shows a horn and its jobs. */
@@ -37,10 +38,7 @@ final class HornCommand {
 
         @Override
         public Integer call() {
-            return frame.reading(workshop -> workshop.jobs()
-                    .horn(id)
-                    .map(card -> frame.answer(card, out -> print(out, card)))
-                    .orElseGet(() -> frame.notThere("horn", id)));
+            return frame.showing("horn", id, shop -> shop.jobs().horn(id), HornCommand::print);
         }
     }
 

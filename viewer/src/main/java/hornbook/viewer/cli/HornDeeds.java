@@ -6,15 +6,11 @@ import hornbook.catalogue.identify.Confirmation;
 import hornbook.catalogue.identify.MadeOut;
 import hornbook.catalogue.identify.NewModel;
 import hornbook.catalogue.identify.SeenReader;
-import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.Horn;
 import hornbook.viewer.workshop.Workshop;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -79,7 +75,7 @@ final class HornDeeds {
 
         @Override
         public Integer call() {
-            Confirmation how = how(by);
+            Confirmation how = OneOf.of(Confirmation.values()).read(by, "says not how it is known");
             return frame.writing(workshop -> {
                 Horn now = workshop.confirm().is(looks.made(workshop, horn, model, how));
                 return frame.answer(
@@ -87,20 +83,6 @@ final class HornDeeds {
                         out -> out.println(now.id() + " is " + now.model() + ", " + now.sureness() + " (by "
                                 + now.identifiedBy() + ")"));
             });
-        }
-
-        private static Confirmation how(String word) {
-            return Arrays.stream(Confirmation.values())
-                    .filter(how -> word(how).equals(word))
-                    .findFirst()
-                    .orElseThrow(() -> new BadInput("--by " + word + " is not known: write one of "
-                            + Arrays.stream(Confirmation.values())
-                                    .map(Confirm::word)
-                                    .collect(Collectors.joining(", "))));
-        }
-
-        private static String word(Confirmation how) {
-            return how.name().toLowerCase(Locale.ROOT).replace('_', '-');
         }
     }
 

@@ -25,10 +25,7 @@ final class HornMapCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return frame.reading(workshop -> workshop.hornMaps()
-                .horn(id)
-                .map(map -> frame.answer(map, out -> print(out, map)))
-                .orElseGet(() -> frame.notThere("horn", id)));
+        return frame.showing("horn", id, shop -> shop.hornMaps().horn(id), HornMapCommand::print);
     }
 
     private static void print(PrintWriter out, HornMap map) {

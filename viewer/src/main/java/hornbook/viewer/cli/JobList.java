@@ -39,7 +39,7 @@ final class JobList implements Callable<Integer> {
             out.println(job.id() + "  " + job.kind() + ", " + job.status() + promised + "  " + job.horn() + " ("
                     + job.model() + ")");
             out.println("  " + job.complaint());
-            JobCommand.printStanding(out, job.standing());
+            JobText.standing(out, job.standing());
         }
         bench.followUps()
                 .forEach(due -> out.println(

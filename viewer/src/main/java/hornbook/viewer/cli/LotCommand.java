@@ -23,10 +23,7 @@ final class LotCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return frame.reading(workshop -> workshop.stock()
-                .lot(id)
-                .map(card -> frame.answer(card, out -> print(out, card)))
-                .orElseGet(() -> frame.notThere("lot", id)));
+        return frame.showing("lot", id, shop -> shop.stock().lot(id), LotCommand::print);
     }
 
     private static void print(PrintWriter out, LotCard lot) {

@@ -1,6 +1,7 @@
 package hornbook.viewer.jobs;
 
 import hornbook.catalogue.entry.Seller;
+import hornbook.shared.job.Ended;
 import hornbook.shared.job.JobCard;
 import hornbook.shared.job.JobChange;
 import hornbook.shared.job.Look;
@@ -32,7 +33,7 @@ public final class JobHands {
 
     /** Takes a horn in; gives the number of its job. */
     String takeIn(Answers answers) {
-        Deed deed = shop.jobBook()
+        Deed deed = shop.intake()
                 .takeIn(new TakeIn(
                         orNull(answers.text("horn")),
                         answers.text("instrument"),
@@ -68,7 +69,7 @@ public final class JobHands {
                                 answers.text("why"));
             case TIMER -> timer(job, answers);
             case WHERE ->
-                shop.jobBook()
+                shop.standingBook()
                         .whereabouts(
                                 job,
                                 answers.needed("piece", "the piece"),
@@ -90,7 +91,7 @@ public final class JobHands {
         if (minutes <= 0) {
             throw new BadInput("for how many minutes: name one or more");
         }
-        shop.jobBook().timer(job, answers.needed("what", "what"), Duration.ofMinutes(minutes));
+        shop.standingBook().timer(job, answers.needed("what", "what"), Duration.ofMinutes(minutes));
     }
 
     private void agree(JobCard card, Answers answers) {
@@ -108,8 +109,13 @@ public final class JobHands {
     private void close(JobPage page, Answers answers) {
         String job = page.card().id();
         stopClocks(page.card());
-        shop.jobBook()
-                .close(job, Went.valueOf(answers.text("grade").toUpperCase(Locale.ROOT)), answers.text("sentence"));
+        shop.closing()
+                .close(
+                        job,
+                        new Ended(
+                                Went.valueOf(answers.text("grade").toUpperCase(Locale.ROOT)),
+                                answers.text("sentence"),
+                                false));
         if (answers.text("teach").equals("yes")) {
             shop.lessons().teach(job);
         }
@@ -158,7 +164,7 @@ public final class JobHands {
     }
 
     void ready(String timer) {
-        shop.jobBook().timerDone(timer);
+        shop.standingBook().timerDone(timer);
     }
 
     void photo(JobCard card, Path file, String word) {

@@ -25,9 +25,12 @@ import hornbook.shared.exchange.Import;
 import hornbook.shared.exchange.SheetImport;
 import hornbook.shared.job.AfterCare;
 import hornbook.shared.job.Clocks;
+import hornbook.shared.job.Closing;
+import hornbook.shared.job.Intake;
 import hornbook.shared.job.JobBook;
 import hornbook.shared.job.Jobs;
 import hornbook.shared.job.MapBook;
+import hornbook.shared.job.StandingBook;
 import hornbook.shared.job.UsualWork;
 import hornbook.shared.measure.StandardSizes;
 import hornbook.shared.pads.Pads;
@@ -133,6 +136,19 @@ public final class Workshop implements AutoCloseable {
 
     public JobBook jobBook() {
         return new JobBook(books);
+    }
+
+    public Intake intake() {
+        return new Intake(books);
+    }
+
+    /** What soaks, and where the pieces of a horn are. */
+    public StandingBook standingBook() {
+        return new StandingBook(books);
+    }
+
+    public Closing closing() {
+        return new Closing(books);
     }
 
     /** What comes after a job is closed. */

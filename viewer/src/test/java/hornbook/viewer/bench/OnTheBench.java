@@ -43,7 +43,7 @@ abstract class OnTheBench {
                         shop::brief,
                         shop.jobs(),
                         job -> !shop.books().where(Consent.class, "job", job).isEmpty()),
-                new BenchBook(shop.books(), shop::confirm, shop::catalogue, shop.jobBook()));
+                new BenchBook(shop.books(), shop::confirm, shop::catalogue, shop.intake(), shop.jobBook()));
     }
 
     @BeforeEach

@@ -44,7 +44,7 @@ class HelpPageTest {
         shop = folder.resolve("template/shop");
         try (Workshop demo = DemoShop.in(shop)) {
             demo.clocks().start("j-0237", "task-teardown", 1, "N.O.");
-            demo.jobBook().timer("j-0237", "penetrant", Duration.ofMinutes(60));
+            demo.standingBook().timer("j-0237", "penetrant", Duration.ofMinutes(60));
             demo.jobBook().tookDown("j-0243", "neck", "one thumb screw", "");
             demo.exporting().to(folder.resolve("template/shop-files"));
             demo.packs().make(folder.resolve("template/shop-pack.zip"));

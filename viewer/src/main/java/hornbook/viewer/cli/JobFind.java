@@ -1,0 +1,47 @@
+package hornbook.viewer.cli;
+
+import hornbook.shared.job.Look;
+import hornbook.shared.store.Deed;
+import hornbook.viewer.workshop.Workshop;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Something was seen or measured. */
+@Command(
+        name = "find",
+        header = "Writes down what was seen or measured.",
+        footer = "hornbook job find j-0240 finding-cup-id 31.2 --where cup-f --unit mm --tool tool-caliper")
+final class JobFind extends OnJob {
+    @Parameters(index = "1", paramLabel = "WHAT", description = "A trait, a finding, a fault or a quirk.")
+    String what = "";
+
+    @Parameters(index = "2", paramLabel = "VALUE", arity = "0..1", description = "As read; “found” if left out.")
+    String value = "found";
+
+    @Option(names = "--where", paramLabel = "WHERE", description = "On the horn: a cup or key.")
+    String where = "";
+
+    @Option(names = "--unit", paramLabel = "UNIT", description = "Of a number: mm, in, g.")
+    String unit = "";
+
+    @Option(names = "--tool", paramLabel = "TOOL", description = "What it was read with.")
+    @Nullable
+    String tool;
+
+    @Option(names = "--left", description = "As left, and not as found.")
+    boolean left;
+
+    @Option(names = "--note", paramLabel = "WORDS", description = "Anything more.")
+    String note = "";
+
+    JobFind(Frame frame) {
+        super(frame);
+    }
+
+    @Override
+    Deed done(Workshop workshop) {
+        return workshop.jobBook().find(job, new Look(what, where, value, unit, left, tool, note));
+    }
+}
