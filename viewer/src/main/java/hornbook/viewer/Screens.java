@@ -3,7 +3,6 @@ package hornbook.viewer;
 import hornbook.catalogue.entry.Catalogue;
 import hornbook.catalogue.entry.Part;
 import hornbook.catalogue.entry.Supply;
-import hornbook.catalogue.exchange.KnownNames;
 import hornbook.shared.gauge.GaugeQuestion;
 import hornbook.shared.gauge.SizeForms;
 import hornbook.shared.shop.Consent;
@@ -36,9 +35,11 @@ import hornbook.viewer.gauges.SizeModel;
 import hornbook.viewer.gauges.SpringModel;
 import hornbook.viewer.gauges.ThreadModel;
 import hornbook.viewer.gauges.Threads;
+import hornbook.viewer.hand.Described;
 import hornbook.viewer.hand.HandModel;
 import hornbook.viewer.hand.Hands;
 import hornbook.viewer.hand.Pull;
+import hornbook.viewer.hand.SortingOut;
 import hornbook.viewer.hornmap.Entering;
 import hornbook.viewer.hornmap.HornMapModel;
 import hornbook.viewer.hornmap.HornMapScreen;
@@ -163,10 +164,14 @@ final class Screens {
     }
 
     private Hands hands() {
+        Described described = new Described(
+                title -> workshop.names().thing(title).orElse(""),
+                () -> workshop.sizes().reader());
         return new Hands(
                 workshop.stockBook(),
                 workshop.drawerBook(),
-                title -> new KnownNames(workshop.catalogue()).thing(title).orElse(""),
+                described,
+                new SortingOut(workshop.bagBook(), workshop::alike, described),
                 () -> workshop.worker(null));
     }
 

@@ -7,10 +7,12 @@ import hornbook.catalogue.entry.Meaning;
 import hornbook.catalogue.entry.Model;
 import hornbook.catalogue.entry.Part;
 import hornbook.catalogue.entry.Supply;
+import hornbook.catalogue.entry.Thing;
 import hornbook.catalogue.entry.Word;
 import hornbook.shared.exchange.Names;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -23,10 +25,12 @@ public final class KnownNames implements Names {
 
     public KnownNames(Catalogue catalogue) {
         this.catalogue = catalogue;
-        Stream.concat(
-                        catalogue.all(Part.class).values().stream().map(Entry.class::cast),
-                        catalogue.all(Supply.class).values().stream().map(Entry.class::cast))
-                .forEach(thing -> things.putIfAbsent(folded(thing.title()), thing.id()));
+        List<Thing> all = Stream.concat(
+                        catalogue.all(Part.class).values().stream().map(Thing.class::cast),
+                        catalogue.all(Supply.class).values().stream().map(Thing.class::cast))
+                .toList();
+        all.forEach(thing -> things.putIfAbsent(folded(thing.id()), thing.id()));
+        all.forEach(thing -> things.putIfAbsent(folded(thing.title()), thing.id()));
         for (Word word : catalogue.all(Word.class).values()) {
             word.meanings().stream()
                     .map(Meaning::same)
@@ -34,6 +38,7 @@ public final class KnownNames implements Names {
                     .findFirst()
                     .ifPresent(id -> things.putIfAbsent(folded(word.title()), id));
         }
+        all.forEach(thing -> thing.otherNames().forEach(name -> things.putIfAbsent(folded(name), thing.id())));
     }
 
     @Override

@@ -1,6 +1,5 @@
 package hornbook.shared.exchange;
 
-import hornbook.shared.measure.LengthUnit;
 import hornbook.shared.measure.SizeReader;
 import hornbook.shared.shop.Count;
 import hornbook.shared.shop.Lot;
@@ -79,13 +78,10 @@ final class LotRows implements SheetRows {
         BentSize.size(cell).ifPresent(why -> {
             throw new CellRefused("dimensions", why);
         });
-        if (sizes.measured(cell, LengthUnit.MILLIMETRE).found().isPresent()) {
-            return "size=" + cell;
-        }
-        throw new CellRefused(
-                "dimensions",
-                sizes.dimensions(cell).refusal().orElse("cannot be read")
-                        + "; write it as length=12 mm;diameter=2.5 mm");
+        return sizes.asSaid(cell)
+                .found()
+                .orElseThrow(() -> new CellRefused(
+                        "dimensions", sizes.asSaid(cell).refusal().orElse("cannot be read")));
     }
 
     private @Nullable String thread(String cell) {

@@ -62,6 +62,14 @@ public final class SizeReader {
         return new DimensionsReader(lengths).all(text);
     }
 
+    /**
+     * Dimensions as they are said at the bench, in the form of {@link #dimensions}: {@code 12 mm} alone becomes
+     * {@code size=12 mm}, {@code length 12; diameter 2.74 mm} gets its signs and its unit.
+     */
+    public Reading<String> asSaid(String text) {
+        return new SizesAsSaid(new DimensionsReader(lengths)).written(text);
+    }
+
     /** One value of such dimensions. */
     public Reading<DimensionValue> dimension(String text) {
         return new DimensionsReader(lengths).value(text);

@@ -24,6 +24,9 @@ public record Lot(
         @Nullable Integer pack,
         String note)
         implements ShopRecord {
+    /** How the kinds end that stand for what is not known, as part-screw-unknown. */
+    private static final String UNKNOWN = "-unknown";
+
     public Lot {
         if ((drawer == null) == (place == null)) {
             throw new BadInput("lot " + id + ": drawer or place must be given, and not both");
@@ -33,6 +36,11 @@ public record Lot(
     /** Where it lies: the id of a drawer or of a place. */
     public String lies() {
         return drawer != null ? drawer : java.util.Objects.requireNonNull(place);
+    }
+
+    /** A grab bag, or pieces that nobody has gauged: what they are is found out piece by piece. */
+    public boolean notYetKnown() {
+        return item.endsWith(UNKNOWN);
     }
 
     public Lot withCount(Count other) {

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
  * A lot as it stands in the list of a drawer.
  *
  * @param count a number, or few, some or plenty
- * @param heed why not to take from it: reserve or keepsake
+ * @param heed why not to take from it: reserve, keepsake, or that nobody knows what it is
  */
 public record LotLine(
         String id,
@@ -17,6 +17,12 @@ public record LotLine(
         String count,
         String state,
         @Nullable String heed) {
+    private static final String UNKNOWN = "not yet known: gauge a few and sort them out";
+
+    /** A grab bag, or pieces that nobody has gauged. */
+    public boolean notYetKnown() {
+        return UNKNOWN.equals(heed);
+    }
 
     static LotLine of(Lot lot) {
         return new LotLine(
@@ -33,6 +39,9 @@ public record LotLine(
         if (lot.keepsake()) {
             return "keepsake: measure it, copy it, never use it";
         }
-        return lot.reserve() ? "reserve: only on asking" : null;
+        if (lot.reserve()) {
+            return "reserve: only on asking";
+        }
+        return lot.notYetKnown() ? UNKNOWN : null;
     }
 }

@@ -36,6 +36,16 @@ final class Places {
                         .findFirst());
     }
 
+    /** Where something is to be put. @throws BadInput where there is no such drawer or place */
+    Spot spot(String called) {
+        return place(called)
+                .map(Place::id)
+                .map(id -> new Spot(id, null, id))
+                .or(() -> drawer(called).map(Drawer::id).map(id -> new Spot(id, id, null)))
+                .orElseThrow(() ->
+                        new BadInput("there is no drawer or place “" + called + "”: look it up with “hornbook find”"));
+    }
+
     private Optional<Drawer> bySpot(String called) {
         Matcher spot = SPOT.matcher(called.strip());
         if (!spot.matches()) {

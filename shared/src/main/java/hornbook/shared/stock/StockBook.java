@@ -2,19 +2,16 @@ package hornbook.shared.stock;
 
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.Count;
-import hornbook.shared.shop.Drawer;
 import hornbook.shared.shop.Lot;
 import hornbook.shared.shop.Movement;
 import hornbook.shared.shop.MovementKind;
 import hornbook.shared.shop.OpenOrder;
-import hornbook.shared.shop.Place;
 import hornbook.shared.store.Books;
 import hornbook.shared.store.Deed;
 import hornbook.shared.store.Writing;
 import hornbook.shared.supply.Judged;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -105,10 +102,14 @@ public final class StockBook {
         });
     }
 
-    /** A new lot with what lies in it. */
-    public Deed add(Function<String, Lot> lot, Count count) {
-        return books.write("a new lot", w -> {
-            Lot made = lot.apply(w.nextId(Lot.class));
+    /** A new lot with what lies in it. @param to the drawer or place where it is put */
+    public Deed add(Piece piece, String to, Count count) {
+        Spot spot = places.spot(to);
+        if (count instanceof Count.Exact(int pieces) && pieces < 0) {
+            throw new BadInput(pieces + " pieces cannot be put in: name none or more");
+        }
+        return books.write("something new: " + piece.title(), w -> {
+            Lot made = piece.lot(w.nextId(Lot.class), spot);
             w.put(made.withCount(count instanceof Count.Rough ? count : Count.ZERO));
             if (count instanceof Count.Exact(int pieces) && pieces > 0) {
                 new Ledger(w, today()).move(made, MovementKind.OPENING, pieces, null, "put in");
@@ -118,14 +119,14 @@ public final class StockBook {
 
     /** The whole lot goes to another drawer or place. */
     public Deed move(String lot, String to) {
-        Spot spot = spot(to);
+        Spot spot = places.spot(to);
         return change(
                 lot, "move " + named(lot) + " to " + spot.id(), there -> there.lyingIn(spot.drawer(), spot.place()));
     }
 
     /** Some of the pieces become a lot of their own, in another place or in the same. */
     public Deed split(String lot, int pieces, String to) {
-        Spot spot = spot(to);
+        Spot spot = places.spot(to);
         return books.write(
                 "split " + pieces + " off " + named(lot),
                 w -> apart(new Ledger(w, today()), w, lot, pieces, made -> made.lyingIn(spot.drawer(), spot.place())));
@@ -188,8 +189,8 @@ public final class StockBook {
 
     /** Takes everything off a parts horn, or out of another place, and lays it in one drawer or place. */
     public Deed strip(String from, String to) {
-        Spot bare = spot(from);
-        Spot spot = spot(to);
+        Spot bare = places.spot(from);
+        Spot spot = places.spot(to);
         List<Lot> lots = books.where(Lot.class, bare.drawer() == null ? "place" : "drawer", bare.id());
         if (lots.isEmpty() || bare.equals(spot)) {
             throw new BadInput(from + (lots.isEmpty() ? " has nothing on it" : " cannot be emptied into itself")
@@ -209,18 +210,6 @@ public final class StockBook {
 
     private Deed change(String lot, String title, UnaryOperator<Lot> how) {
         return books.write(title, w -> w.put(how.apply(new Ledger(w, today()).lot(lot))));
-    }
-
-    private record Spot(
-            String id, @Nullable String drawer, @Nullable String place) {}
-
-    private Spot spot(String called) {
-        return places.place(called)
-                .map(Place::id)
-                .map(id -> new Spot(id, null, id))
-                .or(() -> places.drawer(called).map(Drawer::id).map(id -> new Spot(id, id, null)))
-                .orElseThrow(() ->
-                        new BadInput("there is no drawer or place “" + called + "”: look it up with “hornbook find”"));
     }
 
     private static int positive(int pieces) {

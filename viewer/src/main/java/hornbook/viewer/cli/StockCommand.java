@@ -24,16 +24,20 @@ final class StockCommand {
 
     static CommandLine line(Frame frame) {
         return new CommandLine(new StockCommand())
+                .addSubcommand(new NewLotCommand(frame))
                 .addSubcommand(new CountIt(frame))
                 .addSubcommand(new UseCommand(frame))
                 .addSubcommand(new ReceiveCommand(frame))
                 .addSubcommand(new SalvageCommand(frame))
                 .addSubcommand(new MoveIt(frame))
+                .addSubcommand(new StripCommand(frame))
+                .addSubcommand(new SortOutCommand(frame))
                 .addSubcommand(new Split(frame))
                 .addSubcommand(new Join(frame))
                 .addSubcommand(new SetAside(frame))
                 .addSubcommand(new Keepsake(frame))
                 .addSubcommand(new Retire(frame))
+                .addSubcommand(new BringBack(frame))
                 .addSubcommand(new LendCommand(frame));
     }
 
@@ -60,9 +64,11 @@ final class StockCommand {
     }
 
     static int answer(Frame frame, Workshop workshop, Function<StockBook, Deed> deed) {
-        StockBook stock = workshop.stockBook();
-        Deed done = deed.apply(stock);
-        After after = new After(done, stock.after(done));
+        return answer(frame, workshop, deed.apply(workshop.stockBook()));
+    }
+
+    static int answer(Frame frame, Workshop workshop, Deed done) {
+        After after = new After(done, workshop.stockBook().after(done));
         return frame.answer(after, out -> {
             after.lots()
                     .forEach(lot -> out.println(
@@ -70,6 +76,12 @@ final class StockCommand {
                                     + lot.drawerLabel() + "”" + (lot.heed() == null ? "" : "  ! " + lot.heed())));
             out.println("deed " + done.number() + ": " + done.title() + " (“hornbook undo” takes it back)");
         });
+    }
+
+    static Count count(String written) {
+        return Count.read(written)
+                .orElseThrow(() ->
+                        new BadInput("“" + written + "” is no count: write a whole number, or few, some or plenty"));
     }
 
     /** Counted by hand. */
@@ -87,11 +99,7 @@ final class StockCommand {
 
         @Override
         Deed done(StockBook stock) {
-            return stock.count(
-                    lot,
-                    Count.read(count)
-                            .orElseThrow(() -> new BadInput(
-                                    "“" + count + "” is no count: write a whole number, or few, some or plenty")));
+            return stock.count(lot, StockCommand.count(count));
         }
     }
 
@@ -196,7 +204,7 @@ final class StockCommand {
     /** Out of use. */
     @Command(
             name = "retire",
-            header = "Takes a lot out of use; undo brings it back.",
+            header = "Takes a lot out of use; it can be brought back.",
             footer = "hornbook stock retire lot-0260")
     static final class Retire extends OnLot {
         Retire(Frame frame) {
@@ -206,6 +214,22 @@ final class StockCommand {
         @Override
         Deed done(StockBook stock) {
             return stock.retire(lot);
+        }
+    }
+
+    /** In use again. */
+    @Command(
+            name = "bring-back",
+            header = "Brings a lot that was taken out of use back to where it lay.",
+            footer = "hornbook stock bring-back lot-0501")
+    static final class BringBack extends OnLot {
+        BringBack(Frame frame) {
+            super(frame);
+        }
+
+        @Override
+        Deed done(StockBook stock) {
+            return stock.bringBack(lot);
         }
     }
 }

@@ -15,6 +15,7 @@ enum Act {
     MOVE("Move", 'm', true),
     SPLIT("Split", 's', true),
     JOIN("Join", 'j', true),
+    SORT_OUT("Sort out", 'w', true),
     SET_ASIDE("Set aside", 'a', true),
     KEEPSAKE("Keep as pattern", 'e', true),
     RETIRE("Out of use", 'x', true),

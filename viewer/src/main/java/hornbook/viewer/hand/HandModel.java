@@ -22,6 +22,7 @@ public final class HandModel {
     private Consumer<Done> after = done -> {};
     private HandView view = HandView.NOTHING;
     private Optional<String> lastJob = Optional.empty();
+    private Answers said = new Answers(java.util.Map.of());
     private boolean relabelled;
     private boolean writing;
 
@@ -135,7 +136,10 @@ public final class HandModel {
 
     /** The code of a label was read while a place was asked for: it is the answer. Whether it was. */
     public boolean scanned(String code) {
-        if (view.ask() == null || view.act() != Act.MOVE) {
+        Ask ask = view.ask();
+        boolean place = ask != null
+                && ask.fields().stream().anyMatch(field -> field.name().equals("to"));
+        if (!place || view.act() == Act.SPLIT) {
             return false;
         }
         answer(new Answers(java.util.Map.of("to", code)));
@@ -146,12 +150,27 @@ public final class HandModel {
         if (view.card() == null) {
             return;
         }
-        if (act.onLot()) {
+        if (act == Act.SORT_OUT) {
+            view.lot().ifPresent(bag -> sortOut(bag, answers));
+        } else if (act.onLot()) {
             view.lot().ifPresent(lot -> toLot(act, lot, answers));
         } else {
             DrawerCard card = view.card();
             relabelled = !answers.text("label").equals(card.label());
             doing(act, () -> hands.toDrawer(act, card, answers), () -> {});
+        }
+    }
+
+    /** Two questions: what it is, and then, of the places where such pieces lie, which. */
+    private void sortOut(LotLine bag, Answers answers) {
+        DrawerCard card = view.card();
+        if (card != null && answers.byField().containsKey("title")) {
+            said = answers;
+            work.read(
+                    progress -> hands.whereTo(answers, card),
+                    new Ends<>(ask -> show(view.asking(Act.SORT_OUT, ask)), this::failed));
+        } else {
+            doing(Act.SORT_OUT, () -> hands.sortOut(bag, said, answers), () -> {});
         }
     }
 

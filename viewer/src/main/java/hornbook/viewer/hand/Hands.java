@@ -2,8 +2,6 @@ package hornbook.viewer.hand;
 
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.Count;
-import hornbook.shared.shop.Lot;
-import hornbook.shared.shop.LotState;
 import hornbook.shared.stock.DrawerBook;
 import hornbook.shared.stock.DrawerCard;
 import hornbook.shared.stock.LotLine;
@@ -12,11 +10,10 @@ import hornbook.shared.stock.StockBook;
 import hornbook.shared.stock.Taking;
 import hornbook.shared.store.Deed;
 import hornbook.viewer.ask.Answers;
-import java.util.List;
+import hornbook.viewer.ask.Ask;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Supplier;
-import org.jspecify.annotations.Nullable;
 
 /** Does what was asked for: one deed a call. */
 public final class Hands {
@@ -25,21 +22,17 @@ public final class Hands {
 
     private final StockBook stock;
     private final DrawerBook drawers;
-    private final Kinds kinds;
+    private final Described described;
+    private final SortingOut sorting;
     private final Supplier<String> by;
 
-    /** Knows which kind of thing a title speaks of. */
-    public interface Kinds {
-        /** Its id, empty where it is not known. */
-        String of(String title);
-    }
-
     /** @param by whose hands write labels */
-    public Hands(StockBook stock, DrawerBook drawers, Kinds kinds, Supplier<String> by) {
-        this.by = by;
+    public Hands(StockBook stock, DrawerBook drawers, Described described, SortingOut sorting, Supplier<String> by) {
         this.stock = stock;
         this.drawers = drawers;
-        this.kinds = kinds;
+        this.described = described;
+        this.sorting = sorting;
+        this.by = by;
     }
 
     /** To one lot. @throws BadInput where the answers cannot be used or the books refuse */
@@ -55,7 +48,8 @@ public final class Hands {
             case SET_ASIDE -> stock.setAside(id, !reserve(lot));
             case KEEPSAKE -> stock.keepsake(id, !keepsake(lot));
             case RETIRE -> stock.retire(id);
-            case LABEL, NEW, STRIP, LOOK -> throw new IllegalArgumentException(act + " is not done to a lot");
+            case SORT_OUT, LABEL, NEW, STRIP, LOOK ->
+                throw new IllegalArgumentException(act + " is not done to a lot at once");
         };
     }
 
@@ -112,33 +106,17 @@ public final class Hands {
     }
 
     private Deed something(DrawerCard card, Answers answers) {
-        String title = answers.needed("title", "what it is");
-        Count count = count(answers.needed("count", "how many"));
-        boolean drawer = card.labelState() != null;
-        String size = answers.text("size");
-        return stock.add(id -> lot(id, drawer ? card.id() : null, drawer ? null : card.id(), title, size), count);
+        return stock.add(described.piece(answers), card.id(), count(answers.needed("count", "how many")));
     }
 
-    private Lot lot(String id, @Nullable String drawer, @Nullable String place, String title, String size) {
-        return new Lot(
-                id,
-                drawer,
-                place,
-                kinds.of(title),
-                title,
-                List.of(),
-                List.of(),
-                size.isEmpty() || size.contains("=") ? size : "size=" + size,
-                null,
-                "",
-                "",
-                LotState.NEW,
-                Count.ZERO,
-                false,
-                false,
-                null,
-                null,
-                "");
+    /** Where a piece sorted out may go. @throws BadInput where what was said of it cannot be read */
+    Ask whereTo(Answers said, DrawerCard card) {
+        return sorting.where(said, card.id());
+    }
+
+    /** Sorts pieces out of a lot: what they are was said, and then where they go. */
+    Deed sortOut(LotLine bag, Answers said, Answers where) {
+        return sorting.done(bag.id(), said, where);
     }
 
     private static Count count(String written) {

@@ -44,14 +44,15 @@ final class LotTile extends VBox {
     private static FlowPane acts(LotLine lot, Consumer<Act> act) {
         FlowPane acts = new FlowPane();
         acts.getStyleClass().add("acts");
+        boolean bag = lot.notYetKnown();
         Act.onLots().stream()
-                .filter(OFTEN::contains)
+                .filter(what -> OFTEN.contains(what) || (bag && what == Act.SORT_OUT))
                 .forEach(what -> acts.getChildren().add(button(what, lot, act)));
         MenuButton more = new MenuButton("More");
         more.setFocusTraversable(false);
         more.setAccessibleText("More to do with " + lot.title());
         Act.onLots().stream()
-                .filter(what -> !OFTEN.contains(what))
+                .filter(what -> !OFTEN.contains(what) && !(bag && what == Act.SORT_OUT))
                 .forEach(what -> more.getItems().add(item(what, lot, act)));
         acts.getChildren().add(more);
         return acts;

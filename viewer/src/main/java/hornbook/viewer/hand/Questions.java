@@ -1,5 +1,6 @@
 package hornbook.viewer.hand;
 
+import hornbook.shared.shop.LotState;
 import hornbook.shared.stock.DrawerCard;
 import hornbook.shared.stock.LotLine;
 import hornbook.shared.stock.OpenJob;
@@ -48,6 +49,7 @@ final class Questions {
             case SPLIT ->
                 Optional.of(new Ask(title, "Split off", Field.number("pieces", "How many", "1"), to(id(view))));
             case JOIN -> join(title, lot, view);
+            case SORT_OUT -> Optional.of(SortingOut.what(lot));
             default -> Optional.empty();
         };
     }
@@ -64,10 +66,9 @@ final class Questions {
             default ->
                 new Ask(
                         "Something new in it",
+                        Described.fields("How many, or f, s, p", "", LotState.NEW),
                         "Put in",
-                        Field.text("title", "What it is", ""),
-                        Field.number("count", "How many, or f, s, p", ""),
-                        Field.number("size", "Size, as 12 mm", ""));
+                        null);
         };
     }
 

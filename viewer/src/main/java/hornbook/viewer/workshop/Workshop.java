@@ -39,6 +39,8 @@ import hornbook.shared.restock.OrderBook;
 import hornbook.shared.restock.Restock;
 import hornbook.shared.restock.RestockQuestion;
 import hornbook.shared.shop.BadInput;
+import hornbook.shared.stock.Alike;
+import hornbook.shared.stock.BagBook;
 import hornbook.shared.stock.CabinetBook;
 import hornbook.shared.stock.DrawerBook;
 import hornbook.shared.stock.Furniture;
@@ -103,6 +105,16 @@ public final class Workshop implements AutoCloseable {
 
     public StockBook stockBook() {
         return new StockBook(books);
+    }
+
+    /** Grab bags, and what is found in them. */
+    public BagBook bagBook() {
+        return new BagBook(books);
+    }
+
+    /** Where pieces like one in hand lie. */
+    public Alike alike() {
+        return new Alike(books, sizes().reader());
     }
 
     public Furniture furniture() {
@@ -228,12 +240,17 @@ public final class Workshop implements AutoCloseable {
         return catalogue();
     }
 
+    /** What names of makes, models, tasks and things mean. */
+    public KnownNames names() {
+        return new KnownNames(catalogue());
+    }
+
     public Import importing() {
         return new Import(books, new KnowledgeSheets(catalogue()));
     }
 
     public SheetImport importingSheets() {
-        return new SheetImport(books, sizes().reader(), new KnownNames(catalogue()));
+        return new SheetImport(books, sizes().reader(), names());
     }
 
     public Export exporting() {

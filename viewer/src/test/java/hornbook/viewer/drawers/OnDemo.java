@@ -1,7 +1,7 @@
 package hornbook.viewer.drawers;
 
+import hornbook.viewer.hand.DemoHands;
 import hornbook.viewer.hand.HandModel;
-import hornbook.viewer.hand.Hands;
 import hornbook.viewer.hand.Pull;
 import hornbook.viewer.tools.ToolsModel;
 import hornbook.viewer.work.Work;
@@ -10,8 +10,7 @@ import hornbook.viewer.workshop.Workshop;
 /** The view models of the screen Drawers over a shop, everything at once on one thread. */
 record OnDemo(DrawersModel drawers, HandModel hand, DeskModel desk, ToolsModel tools) {
     static OnDemo of(Workshop shop) {
-        HandModel hand =
-                new HandModel(Work.atOnce(), new Hands(shop.stockBook(), shop.drawerBook(), title -> "", () -> "N.O."));
+        HandModel hand = new HandModel(Work.atOnce(), DemoHands.of(shop));
         Pull pull = new Pull(shop.stock(), shop.openJobs());
         DeskModel desk = new DeskModel(
                 Work.atOnce(),

@@ -54,7 +54,7 @@ class HandModelTest {
 
     @BeforeEach
     void pull() {
-        hand = new HandModel(Work.atOnce(), new Hands(shop.stockBook(), shop.drawerBook(), title -> "", () -> "N.O."));
+        hand = new HandModel(Work.atOnce(), DemoHands.of(shop));
         pull = new Pull(shop.stock(), shop.openJobs());
         hand.onDeed(done -> show(hand.view().card().id()));
         show(BUTTONS);
