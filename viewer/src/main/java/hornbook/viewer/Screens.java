@@ -44,9 +44,7 @@ import hornbook.viewer.hornmap.Entering;
 import hornbook.viewer.hornmap.HornMapModel;
 import hornbook.viewer.hornmap.HornMapScreen;
 import hornbook.viewer.hornmap.HornsToMap;
-import hornbook.viewer.jobs.JobHands;
-import hornbook.viewer.jobs.JobsAsked;
-import hornbook.viewer.jobs.JobsModel;
+import hornbook.viewer.jobs.JobsFromShop;
 import hornbook.viewer.jobs.JobsScreen;
 import hornbook.viewer.knowledge.KnowledgeModel;
 import hornbook.viewer.knowledge.KnowledgeScreen;
@@ -110,7 +108,7 @@ final class Screens {
                 new FindScreen(find, pulling, lay),
                 new DrawersScreen(drawers, hand, desk(), tools(), () -> way.go(ScreenName.IN_OUT)),
                 new HornMapScreen(map),
-                new JobsScreen(jobs(clock, horn -> {
+                new JobsScreen(new JobsFromShop(workshop, work).model(clock, horn -> {
                     map.show(horn);
                     way.go(ScreenName.HORN_MAP);
                 })),
@@ -217,10 +215,6 @@ final class Screens {
             }
         });
         return clock;
-    }
-
-    private JobsModel jobs(ClockModel clock, Consumer<String> map) {
-        return new JobsModel(work, new JobsAsked(workshop), new JobHands(workshop), clock, map);
     }
 
     private HornMapModel hornMap() {

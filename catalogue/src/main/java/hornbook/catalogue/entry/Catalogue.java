@@ -57,6 +57,11 @@ public final class Catalogue {
         return Optional.ofNullable(byId.get(id));
     }
 
+    /** What a person calls what bears that id; the id itself where no entry does. */
+    public String title(String id) {
+        return entry(id).map(Entry::title).orElse(id);
+    }
+
     /** The ids of all entries. */
     public Set<String> ids() {
         return byId.keySet();

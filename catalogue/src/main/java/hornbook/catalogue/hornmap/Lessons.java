@@ -8,7 +8,9 @@ import hornbook.shared.shop.Horn;
 import hornbook.shared.shop.Job;
 import hornbook.shared.store.Books;
 import hornbook.shared.store.Deed;
+import hornbook.shared.store.Writing;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * Offers what a job taught (map, order of taking down, pads, openings) to the entry of the horn's model, with the job as
@@ -34,15 +36,30 @@ public final class Lessons {
      * @throws BadInput where there is nothing to teach
      */
     public Deed teach(String job) {
-        Taught taught = taught(job)
+        Model model = learned(job);
+        return books.write("what " + job + " taught of " + model.title(), writing(model));
+    }
+
+    /**
+     * Writes it into the entry as part of another deed.
+     *
+     * @throws BadInput where there is nothing to teach
+     */
+    public Consumer<Writing> with(String job) {
+        return writing(learned(job));
+    }
+
+    private static Consumer<Writing> writing(Model model) {
+        return w -> w.entry("model/" + model.id() + ".json", new EntryWriter().write(model));
+    }
+
+    private Model learned(String job) {
+        return taught(job)
                 .filter(found -> !found.says().isEmpty())
+                .map(Taught::model)
                 .orElseThrow(() -> new BadInput(
                         job + " has nothing to teach: its horn must be placed for sure, and something measured on it"
                                 + " that its model's entry does not say"));
-        Model model = taught.model();
-        return books.write(
-                "what " + job + " taught of " + model.title(),
-                w -> w.entry("model/" + model.id() + ".json", new EntryWriter().write(model)));
     }
 
     private Optional<Taught> taught(String id) {

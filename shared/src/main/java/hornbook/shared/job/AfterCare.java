@@ -33,6 +33,15 @@ public final class AfterCare {
     /** A job whose horn should come by: when it was done, and until when. */
     public record Due(String job, String horn, LocalDate done, LocalDate until) {}
 
+    /** When a horn that is done today should come by. */
+    public Visit visit() {
+        LocalDate today = books.today();
+        return new Visit(today.plusWeeks(WEEKS_TO_SETTLE), today.plusWeeks(WEEKS_AT_MOST));
+    }
+
+    /** From one day to another. */
+    public record Visit(LocalDate from, LocalDate until) {}
+
     /** Jobs done four to eight weeks ago that nobody looked at since, the longest ago first. */
     public List<Due> due() {
         LocalDate today = books.today();

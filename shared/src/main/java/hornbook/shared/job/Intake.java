@@ -1,6 +1,7 @@
 package hornbook.shared.job;
 
 import hornbook.shared.shop.BadInput;
+import hornbook.shared.shop.Consent;
 import hornbook.shared.shop.Horn;
 import hornbook.shared.shop.Job;
 import hornbook.shared.shop.JobStatus;
@@ -21,8 +22,9 @@ public final class Intake {
     public Deed takeIn(TakeIn in) {
         return books.write("take in: " + in.complaint(), w -> {
             String horn = in.horn() == null ? newHorn(w, in) : known(in.horn());
+            String job = w.nextId(Job.class);
             w.put(new Job(
-                    w.nextId(Job.class),
+                    job,
                     horn,
                     in.kind(),
                     books.today(),
@@ -36,8 +38,17 @@ public final class Intake {
                     in.quotedMin(),
                     null,
                     in.ownerCode(),
-                    ""));
+                    in.note()));
+            if (in.agreedTo() != null) {
+                String by = in.ownerCode() == null ? "owner" : in.ownerCode();
+                w.put(new Consent(w.nextId(Consent.class), job, books.today(), in.agreedTo(), by, ""));
+            }
         });
+    }
+
+    /** The job that was opened. */
+    public String job(Deed takenIn) {
+        return books.touched(takenIn, Job.class).getFirst();
     }
 
     private String newHorn(Writing w, TakeIn in) {

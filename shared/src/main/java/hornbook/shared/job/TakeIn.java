@@ -14,6 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param complaint in the owner's words
  * @param quotedMin minutes told to the owner
  * @param ownerCode never a name
+ * @param agreedTo what the owner said yes to, that cannot be undone or leaves a mark
+ * @param note what came with it, earlier repairs
  */
 public record TakeIn(
         @Nullable String horn,
@@ -24,4 +26,6 @@ public record TakeIn(
         String complaint,
         @Nullable LocalDate promised,
         @Nullable Integer quotedMin,
-        @Nullable String ownerCode) {}
+        @Nullable String ownerCode,
+        @Nullable String agreedTo,
+        String note) {}

@@ -65,7 +65,12 @@ public final class Photos {
 
     /** The picture's file. */
     public Path file(Photo photo) {
-        return folder.resolve(photo.sha() + "." + photo.kept());
+        return file(photo.sha() + "." + photo.kept());
+    }
+
+    /** The file of that name among the photos. */
+    public Path file(String name) {
+        return folder.resolve(name);
     }
 
     /** Puts a picture among the photos without a record; the same picture twice is one file. */

@@ -10,9 +10,12 @@ import hornbook.shared.store.Books;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Answers where each tool of the shop is, and what is missing from a set. */
 public final class Tools {
+    private static final Pattern GAUGE = Pattern.compile("gauge|caliper|micrometer|rule|pin");
+
     private final Books books;
     private final Stock stock;
 
@@ -27,6 +30,14 @@ public final class Tools {
                 .collect(groupingBy(ToolMember::set, mapping(MemberLine::of, toList())));
         return books.all(ShopTool.class).stream()
                 .map(tool -> card(tool, members.getOrDefault(tool.id(), List.of())))
+                .toList();
+    }
+
+    /** Those that a size is read with. */
+    public List<ToolCard> gauges() {
+        return all().stream()
+                .filter(tool ->
+                        !tool.errorMm().isBlank() || GAUGE.matcher(tool.id()).find())
                 .toList();
     }
 

@@ -40,7 +40,8 @@ class BenchTest {
         job = books.touched(
                         new Intake(books)
                                 .takeIn(new TakeIn(
-                                        null, "alto", "12?45", null, "partial", "leaks", promised, 120, null)),
+                                        null, "alto", "12?45", null, "partial", "leaks", promised, 120, null, null,
+                                        "")),
                         Job.class)
                 .getFirst();
     }

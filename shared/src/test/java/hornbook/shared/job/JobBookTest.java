@@ -36,7 +36,7 @@ class JobBookTest {
         jobs = new JobBook(books);
         clocks = new Clocks(books);
         Deed deed = new Intake(books)
-                .takeIn(new TakeIn(null, "alto", "12?45", null, "partial", "leaks", null, null, "O-900"));
+                .takeIn(new TakeIn(null, "alto", "12?45", null, "partial", "leaks", null, null, "O-900", null, ""));
         job = books.touched(deed, Job.class).getFirst();
     }
 

@@ -65,10 +65,10 @@ public final class BenchBook {
                 reason.complaint(),
                 null,
                 null,
-                null));
-        return horn.takenIn(
-                books.touched(deed, Horn.class).getFirst(),
-                books.touched(deed, Job.class).getFirst());
+                null,
+                null,
+                ""));
+        return horn.takenIn(books.touched(deed, Horn.class).getFirst(), intake.job(deed));
     }
 
     /** The horn, which is in the books, is this. */

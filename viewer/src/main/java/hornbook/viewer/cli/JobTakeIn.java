@@ -1,7 +1,6 @@
 package hornbook.viewer.cli;
 
 import hornbook.shared.job.TakeIn;
-import hornbook.shared.shop.Job;
 import hornbook.shared.store.Deed;
 import hornbook.viewer.workshop.Workshop;
 import java.time.LocalDate;
@@ -51,6 +50,16 @@ final class JobTakeIn extends JobDeed {
     @Nullable
     String owner;
 
+    @Option(
+            names = "--agreed",
+            paramLabel = "WORDS",
+            description = "What the owner said yes to, that cannot be undone or leaves a mark.")
+    @Nullable
+    String agreed;
+
+    @Option(names = "--note", paramLabel = "WORDS", description = "What came with it, earlier repairs.")
+    String note = "";
+
     JobTakeIn(Frame frame) {
         super(frame);
     }
@@ -58,11 +67,12 @@ final class JobTakeIn extends JobDeed {
     @Override
     Deed done(Workshop workshop) {
         return workshop.intake()
-                .takeIn(new TakeIn(horn, instrument, serial, mark, kind, complaint, promised, quoted, owner));
+                .takeIn(new TakeIn(
+                        horn, instrument, serial, mark, kind, complaint, promised, quoted, owner, agreed, note));
     }
 
     @Override
     String job(Workshop workshop, Deed done) {
-        return workshop.books().touched(done, Job.class).getFirst();
+        return workshop.intake().job(done);
     }
 }

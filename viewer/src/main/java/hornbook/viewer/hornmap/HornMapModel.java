@@ -4,12 +4,10 @@ import hornbook.catalogue.hornmap.CupLine;
 import hornbook.catalogue.hornmap.HornMap;
 import hornbook.shared.job.KeyField;
 import hornbook.shared.pads.Assignment;
-import hornbook.shared.shop.BadInput;
-import hornbook.shared.shop.ShopUnavailable;
 import hornbook.shared.store.Deed;
 import hornbook.viewer.widget.Words;
-import hornbook.viewer.work.Ends;
 import hornbook.viewer.work.Latest;
+import hornbook.viewer.work.Shown;
 import hornbook.viewer.work.Work;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -22,8 +20,7 @@ public final class HornMapModel {
     private final HornsToMap horns;
     private final Entering entering;
     private final Latest asking;
-    private Consumer<HornMapView> listener = view -> {};
-    private HornMapView view = HornMapView.NOTHING;
+    private final Shown<HornMapView> shown = new Shown<>(HornMapView.NOTHING, HornMapView::troubled);
     private String wanted = "";
 
     public HornMapModel(Work work, HornsToMap horns, Entering entering) {
@@ -34,18 +31,17 @@ public final class HornMapModel {
     }
 
     HornMapView view() {
-        return view;
+        return shown.now();
     }
 
     void onChange(Consumer<HornMapView> draw) {
-        listener = draw;
-        draw.accept(view);
+        shown.onChange(draw);
     }
 
     /** Shows a horn of the shop. */
     public void show(String horn) {
         wanted = horn;
-        asking.ask(progress -> read(horn), ends(this::came));
+        asking.ask(progress -> read(horn), shown.ends(this::came));
     }
 
     private record Read(@Nullable HornMap map, Map<String, Double> proposed) {}
@@ -62,16 +58,16 @@ public final class HornMapModel {
 
     private void came(Read read) {
         wanted = read.map() == null ? "" : read.map().horn();
-        show(
+        shown.show(
                 read.map() == null
-                        ? view.troubled("There is no such horn any more.")
-                        : view.with(read.map(), read.proposed()));
+                        ? view().troubled("There is no such horn any more.")
+                        : view().with(read.map(), read.proposed()));
     }
 
     /** Asks again, as the shop may have changed. */
     void refresh() {
         if (wanted.isEmpty()) {
-            asking.ask(progress -> horns.bench(), ends(bench -> show(view.withBench(bench))));
+            asking.ask(progress -> horns.bench(), shown.ends(bench -> shown.show(view().withBench(bench))));
         } else {
             show(wanted);
         }
@@ -79,41 +75,41 @@ public final class HornMapModel {
 
     /** Puts the horn away, so that another can be chosen; whether there was one. */
     boolean putAway() {
-        if (view.map() == null) {
+        if (view().map() == null) {
             return false;
         }
         wanted = "";
-        show(view.with(null, Map.of()));
+        shown.show(view().with(null, Map.of()));
         refresh();
         return true;
     }
 
     void choose(String cup) {
-        show(view.choosing(cup));
+        shown.show(view().choosing(cup));
     }
 
     void step(int by) {
-        show(view.choosing(view.step(by)));
+        shown.show(view().choosing(view().step(by)));
     }
 
     void on(Layer layer) {
-        show(view.on(layer));
+        shown.show(view().on(layer));
     }
 
     void on(KeyField field) {
-        show(view.on(field));
+        shown.show(view().on(field));
     }
 
     /** Writes down what was typed at the chosen cup, and goes on to the next; nothing typed takes what is proposed. */
     void enter(String typed) {
-        HornMap map = view.map();
-        CupLine cup = view.cup().orElse(null);
+        HornMap map = view().map();
+        CupLine cup = view().cup().orElse(null);
         String job = map == null ? null : map.job();
         if (map == null || cup == null || job == null) {
-            show(view.troubled("No job is open for this horn: take it in first."));
+            shown.trouble("No job is open for this horn: take it in first.");
             return;
         }
-        Double proposed = view.layer() == Layer.PADS ? view.proposed().get(cup.cup()) : null;
+        Double proposed = view().layer() == Layer.PADS ? view().proposed().get(cup.cup()) : null;
         if (typed.isBlank()
                 && (proposed == null || (cup.pad() != null && cup.pad().own()))) {
             step(1);
@@ -124,28 +120,13 @@ public final class HornMapModel {
     }
 
     private void write(String horn, String job, CupLine cup, String value) {
-        Layer layer = view.layer();
-        KeyField field = view.field();
-        work.write(progress -> entering.enter(job, cup, layer, field, value), ends(deed -> written(horn, deed)));
+        Layer layer = view().layer();
+        KeyField field = view().field();
+        work.write(progress -> entering.enter(job, cup, layer, field, value), shown.ends(deed -> written(horn, deed)));
     }
 
     private void written(String horn, Deed deed) {
-        show(view.saying(Words.sentence(deed.title())).choosing(view.step(1)));
+        shown.show(view().saying(Words.sentence(deed.title())).choosing(view().step(1)));
         show(horn);
-    }
-
-    private <A> Ends<A> ends(Consumer<A> answered) {
-        return new Ends<>(answered, this::failed);
-    }
-
-    private void failed(Throwable thrown) {
-        boolean told = thrown instanceof BadInput || thrown instanceof ShopUnavailable;
-        String words = String.valueOf(thrown.getMessage());
-        show(view.troubled(told ? words : "This is a fault of Hornbook's own: " + words));
-    }
-
-    private void show(HornMapView now) {
-        view = now;
-        listener.accept(now);
     }
 }

@@ -3,24 +3,19 @@ package hornbook.viewer.hornmap;
 import hornbook.catalogue.hornmap.HornMap;
 import hornbook.catalogue.picture.Pictures;
 import hornbook.viewer.widget.Words;
-import hornbook.viewer.window.Screen;
+import hornbook.viewer.window.FramedScreen;
 import hornbook.viewer.window.ScreenName;
-import java.util.Objects;
-import java.util.Set;
 import javafx.application.Platform;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import org.jspecify.annotations.Nullable;
 
 /** The horn in hand, cup by cup. */
-public final class HornMapScreen implements Screen {
+public final class HornMapScreen extends FramedScreen {
     private final HornMapModel model;
-    private final BorderPane root = new BorderPane();
     private final HornChoice choice = new HornChoice();
     private final Label title = Words.text("", "card-title");
     private final HBox head;
@@ -30,11 +25,8 @@ public final class HornMapScreen implements Screen {
     private String drawn = "";
 
     public HornMapScreen(HornMapModel model) {
+        super(ScreenName.HORN_MAP, "horn-map", "hornmap.css");
         this.model = model;
-        root.getStyleClass().add("horn-map");
-        root.getStylesheets()
-                .add(Objects.requireNonNull(HornMapScreen.class.getResource("hornmap.css"))
-                        .toExternalForm());
         panel = new CupPanel(model);
         Button other = new Button("Another horn");
         other.setAccessibleHelp("Esc");
@@ -48,24 +40,13 @@ public final class HornMapScreen implements Screen {
     }
 
     @Override
-    public ScreenName name() {
-        return ScreenName.HORN_MAP;
-    }
-
-    @Override
-    public Node node() {
-        return root;
-    }
-
-    @Override
-    public void shown() {
+    protected void refresh() {
         model.refresh();
-        Platform.runLater(panel::focus);
     }
 
     @Override
-    public void changed(Set<String> kinds) {
-        model.refresh();
+    protected void focus() {
+        panel.focus();
     }
 
     @Override
@@ -77,18 +58,18 @@ public final class HornMapScreen implements Screen {
         HornMap map = view.map();
         if (map == null) {
             choice.show(view.bench(), model::show);
-            root.setTop(null);
-            root.setRight(null);
-            root.setCenter(choice);
+            frame().setTop(null);
+            frame().setRight(null);
+            frame().setCenter(choice);
             drawn = "";
             return;
         }
         title.setText(map.title() + (map.job() == null ? "" : "  \u00b7  " + map.job()));
         if (!map.horn().equals(drawn) || drawing == null) {
             drawing = new HornDrawing(new Pictures().horn(map.instrument()), this::press);
-            root.setTop(head);
-            root.setCenter(drawing);
-            root.setRight(panel);
+            frame().setTop(head);
+            frame().setCenter(drawing);
+            frame().setRight(panel);
             Platform.runLater(panel::focus);
             drawn = map.horn();
         }

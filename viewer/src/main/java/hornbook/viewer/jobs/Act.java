@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * What is done on a job, and the letter that begins it. None of the letters of a label's code is among them ({@code
  * hornbook}): those pass through the window before it is known that a reader types.
  */
-enum Act {
+public enum Act {
     TAKE_IN("Take in", 'a', For.ANY),
     CLOCK("Clock", 'c', For.OPEN),
     FINDING("Finding", 'f', For.OPEN),

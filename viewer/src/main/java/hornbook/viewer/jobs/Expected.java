@@ -17,20 +17,16 @@ record Expected(List<TaskCount> tasks, @Nullable EstimateAnswer answer) {
         tasks = List.copyOf(tasks);
     }
 
-    /** One more or less of a task; one that is not there is added, one that comes to none leaves. */
-    List<TaskCount> changed(String task, int by) {
-        List<TaskCount> now = new ArrayList<>();
-        boolean there = false;
-        for (TaskCount line : tasks) {
-            there |= line.task().equals(task);
-            int count = line.task().equals(task) ? line.count() + by : line.count();
-            if (count > 0) {
-                now.add(new TaskCount(line.task(), count));
-            }
+    /** With so many of a task; one that is not there is added, one that comes to none leaves. */
+    List<TaskCount> with(String task, int count) {
+        List<TaskCount> now = new ArrayList<>(tasks);
+        int at = tasks.stream().map(TaskCount::task).toList().indexOf(task);
+        if (at < 0) {
+            now.add(new TaskCount(task, count));
+        } else {
+            now.set(at, new TaskCount(task, count));
         }
-        if (!there && by > 0) {
-            now.add(new TaskCount(task, by));
-        }
+        now.removeIf(line -> line.count() <= 0);
         return now;
     }
 }

@@ -72,7 +72,7 @@ final class ExpectedPane extends VBox {
         Button button = new Button(sign);
         button.setAccessibleText(described);
         button.setMinWidth(Region.USE_PREF_SIZE);
-        button.setOnAction(pressed -> model.expect(task.task(), by));
+        button.setOnAction(pressed -> model.expected().change(task.task(), task.count() + by));
         return button;
     }
 

@@ -12,13 +12,13 @@ import org.jspecify.annotations.Nullable;
  * @param stages in order, each with the minutes clocked on it
  * @param lesson what it taught that its model's entry does not say
  */
-record JobPage(
+public record JobPage(
         JobCard card,
         String horn,
         List<StageLine> stages,
         @Nullable Lesson lesson) {
     /** Keeps its own copy. */
-    JobPage {
+    public JobPage {
         stages = List.copyOf(stages);
     }
 
@@ -27,9 +27,10 @@ record JobPage(
      *
      * @param running does a clock run on a task of it
      */
-    record StageLine(String id, String title, int minutes, boolean running) {}
+    public record StageLine(String id, String title, int minutes, boolean running) {}
 
-    boolean open() {
+    /** Is there still work to do on it? */
+    public boolean open() {
         return card.status().equals("open") || card.status().equals("waiting");
     }
 }

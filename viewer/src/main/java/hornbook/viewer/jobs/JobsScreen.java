@@ -1,46 +1,37 @@
 package hornbook.viewer.jobs;
 
-import hornbook.viewer.window.Screen;
+import hornbook.viewer.window.FramedScreen;
 import hornbook.viewer.window.ScreenName;
 import java.io.File;
-import java.util.Objects;
-import java.util.Set;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
-import javafx.application.Platform;
-import javafx.scene.Node;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.layout.BorderPane;
 import javafx.stage.FileChooser;
 import javafx.util.Duration;
 
 /** The horns on the bench at the left, the job in view beside them. */
-public final class JobsScreen implements Screen {
+public final class JobsScreen extends FramedScreen {
     private final JobsModel model;
-    private final BorderPane root = new BorderPane();
     private final BenchList bench;
     private final JobPane pane;
 
     private boolean asked;
 
     public JobsScreen(JobsModel model) {
+        super(ScreenName.JOBS, "jobs", "jobs.css");
         this.model = model;
-        root.getStyleClass().add("jobs");
-        root.getStylesheets()
-                .add(Objects.requireNonNull(JobsScreen.class.getResource("jobs.css"))
-                        .toExternalForm());
-        bench = new BenchList(model::open);
+        bench = new BenchList(model.inView()::open);
         pane = new JobPane(model, this::begin);
-        root.setLeft(bench);
-        root.setCenter(pane);
-        root.setFocusTraversable(true);
-        root.addEventHandler(KeyEvent.KEY_TYPED, this::typed);
+        frame().setLeft(bench);
+        frame().setCenter(pane);
+        frame().setFocusTraversable(true);
+        frame().addEventHandler(KeyEvent.KEY_TYPED, this::typed);
         model.onChange(this::draw);
         Timeline tick = new Timeline(new KeyFrame(Duration.seconds(1), passed -> bench.tick()));
         tick.setCycleCount(Animation.INDEFINITE);
-        root.sceneProperty().subscribe(scene -> {
+        frame().sceneProperty().subscribe(scene -> {
             if (scene == null) {
                 tick.stop();
             } else {
@@ -50,24 +41,13 @@ public final class JobsScreen implements Screen {
     }
 
     @Override
-    public ScreenName name() {
-        return ScreenName.JOBS;
+    protected void refresh() {
+        model.inView().refresh();
     }
 
     @Override
-    public Node node() {
-        return root;
-    }
-
-    @Override
-    public void shown() {
-        model.refresh();
-        Platform.runLater(root::requestFocus);
-    }
-
-    @Override
-    public void changed(Set<String> kinds) {
-        model.refresh();
+    protected void focus() {
+        frame().requestFocus();
     }
 
     @Override
@@ -88,7 +68,7 @@ public final class JobsScreen implements Screen {
         chooser.setTitle("Photo");
         chooser.getExtensionFilters()
                 .add(new FileChooser.ExtensionFilter("Photos", "*.jpg", "*.jpeg", "*.png", "*.JPG"));
-        File file = chooser.showOpenDialog(root.getScene().getWindow());
+        File file = chooser.showOpenDialog(frame().getScene().getWindow());
         if (file != null) {
             model.photo(file.toPath());
         }
@@ -97,7 +77,7 @@ public final class JobsScreen implements Screen {
     /** A letter begins its act, a digit brings that horn of the bench into view; not while something is written. */
     private void typed(KeyEvent key) {
         String sign = key.getCharacter();
-        boolean writing = root.getScene().getFocusOwner() instanceof TextInputControl;
+        boolean writing = frame().getScene().getFocusOwner() instanceof TextInputControl;
         if (writing
                 || sign.length() != 1
                 || key.isShortcutDown()
@@ -107,7 +87,7 @@ public final class JobsScreen implements Screen {
         }
         char letter = sign.charAt(0);
         if (Character.isDigit(letter)) {
-            model.openAt(letter - '0');
+            model.inView().openAt(letter - '0');
             key.consume();
         } else {
             Act.of(letter).ifPresent(act -> {
@@ -123,7 +103,7 @@ public final class JobsScreen implements Screen {
         boolean asks = view.asks();
         // After a question the keyboard is the screen's again, not nobody's.
         if (asked && !asks) {
-            root.requestFocus();
+            frame().requestFocus();
         }
         asked = asks;
     }

@@ -57,6 +57,16 @@ record JobsView(
         return new JobsView(bench, due, page, kin, work, null, null, null, remark, trouble);
     }
 
+    /** Until it is known what is to be asked or chosen; no key begins anything else. */
+    JobsView beginning(Act what) {
+        return new JobsView(bench, due, page, kin, expected, what, null, null, remark, null);
+    }
+
+    /** Other things to choose from. */
+    JobsView finding(Pick others) {
+        return pick == null ? this : new JobsView(bench, due, page, kin, expected, act, null, others, remark, null);
+    }
+
     JobsView asking(Act what, Ask question) {
         return new JobsView(bench, due, page, kin, expected, what, question, null, null, null);
     }
@@ -85,7 +95,7 @@ record JobsView(
                 page,
                 kin,
                 expected,
-                act,
+                ask == null && pick == null ? null : act,
                 ask == null ? null : ask.troubled(why),
                 pick == null ? null : pick.troubled(why),
                 remark,
@@ -94,6 +104,6 @@ record JobsView(
 
     /** Is something being asked or chosen? */
     boolean asks() {
-        return ask != null || pick != null;
+        return act != null;
     }
 }

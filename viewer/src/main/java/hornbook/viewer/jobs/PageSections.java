@@ -122,8 +122,8 @@ final class PageSections {
                 .collect(Collectors.joining("  \u00b7  "));
         String second = (job.went() == null ? "" : "went " + job.went() + ": " + job.wentNote() + "  \u00b7  ")
                 + job.complaint();
-        Tile tile =
-                new Tile(() -> model.open(job.id()), new VBox(Words.text(first, "words"), Words.text(second, "quiet")));
+        Tile tile = new Tile(
+                () -> model.inView().open(job.id()), new VBox(Words.text(first, "words"), Words.text(second, "quiet")));
         tile.getStyleClass().add("link");
         tile.setAccessibleText(first + ", " + second);
         return tile;

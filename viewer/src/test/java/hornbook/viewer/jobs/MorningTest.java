@@ -42,8 +42,8 @@ class MorningTest {
                 shop.jobs(),
                 shop.clocks(),
                 new TaskChoice(shop::catalogue, shop.jobs(), shop.usualWork()));
-        model = new JobsModel(Work.atOnce(), new JobsAsked(shop), new JobHands(shop), clock, mapped::add);
-        model.refresh();
+        model = new JobsFromShop(shop, Work.atOnce()).model(clock, mapped::add);
+        model.inView().refresh();
     }
 
     @AfterEach
@@ -116,7 +116,7 @@ class MorningTest {
 
     @Test
     void aPartGoesOutOfItsDrawerAndUndoPutsItBack() {
-        model.open("j-0238");
+        model.inView().open("j-0238");
         model.begin(Act.PART);
         model.typed("corvane disc 19");
         assertThat(model.view().pick().options()).anyMatch(o -> o.value().equals("lot-0262"));
@@ -138,12 +138,12 @@ class MorningTest {
     /** Story 8: the shop's clocks lift the book's 1131 minutes; the true P50 is 1503. */
     @Test
     void whatWillItCost() {
-        model.open("j-0243");
+        model.inView().open("j-0243");
         model.begin(Act.ESTIMATE);
         Expected first = model.view().expected();
         assertThat(first.answer().p50Min()).isGreaterThan(first.answer().bookMin());
         assertThat(first.answer().fromJobs().make()).isGreaterThanOrEqualTo(13);
-        model.expect("task-free-screw", 2);
+        model.expected().change("task-free-screw", 6);
         assertThat(model.view().expected().answer().p50Min())
                 .isGreaterThan(first.answer().p50Min());
         model.quote(model.view().expected().answer().p80Min());
@@ -152,7 +152,7 @@ class MorningTest {
 
     @Test
     void pastJobsOfTheSamePatternAreAtHand() {
-        model.open("j-0237");
+        model.inView().open("j-0237");
         assertThat(model.view().kin()).extracting(past -> past.id()).contains("j-0164");
         model.begin(Act.PAST);
         model.typed("spanner");
@@ -164,7 +164,7 @@ class MorningTest {
 
     @Test
     void itIsClosedHandedBackAndTeachesItsModel() throws IOException {
-        model.open("j-0243");
+        model.inView().open("j-0243");
         model.begin(Act.DOWN);
         answer("piece", "neck", "how", "one thumb screw");
         model.begin(Act.TIMER);

@@ -1,0 +1,47 @@
+package hornbook.viewer.jobs;
+
+import hornbook.indexer.search.Hit;
+import hornbook.indexer.search.Question;
+import hornbook.viewer.clock.ClockModel;
+import hornbook.viewer.work.Work;
+import hornbook.viewer.workshop.Workshop;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+
+/** Makes the screen's model over a shop: each act is given the one service it asks. */
+public final class JobsFromShop {
+    private static final int MOST = 9;
+
+    private final Workshop shop;
+    private final Work work;
+
+    public JobsFromShop(Workshop shop, Work work) {
+        this.shop = shop;
+        this.work = work;
+    }
+
+    /** @param map shows the map of a horn */
+    public JobsModel model(ClockModel clock, Consumer<String> map) {
+        PromisedDay days = new PromisedDay(shop.books()::today);
+        return new JobsModel(
+                work,
+                new JobSheets(shop.jobs(), shop.afterCare(), shop::catalogue, shop::lessons, shop.photos()),
+                new PastWork(shop::brief, words -> found(words, "job")),
+                new Estimating(shop::catalogue, shop.usualWork(), shop::estimate, shop.jobBook()),
+                new Waiting(shop.standingBook()),
+                new PhotosTaken(shop.photos()),
+                List.of(
+                        new TakingIn(shop.intake(), shop::catalogue, days),
+                        new Elsewhere(clock, map),
+                        new Readings(shop.jobBook(), shop::usuals, shop::catalogue, shop.tools()),
+                        new PartsTaken(shop.stockBook(), shop.usualWork(), words -> found(words, "lot")),
+                        new Notes(shop.jobBook(), shop::catalogue),
+                        new Agreeing(shop.jobBook(), days),
+                        new Ending(shop.closing(), shop.afterCare(), shop::lessons)));
+    }
+
+    private List<Hit> found(String words, String kind) {
+        return shop.search().find(new Question(words, MOST, Set.of(kind))).hits();
+    }
+}
