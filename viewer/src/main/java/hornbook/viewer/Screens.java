@@ -177,6 +177,7 @@ final class Screens {
         return new DeskModel(
                 work,
                 workshop.cabinetBook(),
+                workshop.placeBook(),
                 new LabelPrint(workshop.stock(), Path.of(System.getProperty("user.home", "."))));
     }
 

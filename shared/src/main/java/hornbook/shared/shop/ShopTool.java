@@ -15,4 +15,14 @@ public record ShopTool(
         @Nullable LocalDate errorChecked,
         String errorNote,
         String note)
-        implements ShopRecord {}
+        implements ShopRecord {
+    /** The same tool elsewhere: in a drawer, or at a place. */
+    public ShopTool lyingIn(@Nullable String otherDrawer, @Nullable String otherPlace) {
+        return new ShopTool(id, title, otherDrawer, otherPlace, serves, state, errorMm, errorChecked, errorNote, note);
+    }
+
+    /** The same tool, checked on that day. */
+    public ShopTool reading(String error, LocalDate checked, String how) {
+        return new ShopTool(id, title, drawer, place, serves, state, error, checked, how, note);
+    }
+}

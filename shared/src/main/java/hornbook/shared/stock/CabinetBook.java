@@ -6,7 +6,6 @@ import hornbook.shared.shop.Drawer;
 import hornbook.shared.shop.LabelState;
 import hornbook.shared.store.Books;
 import hornbook.shared.store.Deed;
-import java.util.Locale;
 
 /** Furniture that is set up. Each call is one deed that can be undone. */
 public final class CabinetBook {
@@ -37,7 +36,7 @@ public final class CabinetBook {
             throw new BadInput("there is a cabinet “" + called + "” already: give this one another name");
         }
         return books.write("set up cabinet " + called, w -> {
-            String id = freeId(called);
+            String id = FreeId.of(books, Cabinet.class, "c-", called);
             w.put(new Cabinet(id, called, rows, columns, where.strip(), ""));
             for (int row = 1; row <= rows; row++) {
                 for (int column = 1; column <= columns; column++) {
@@ -50,16 +49,5 @@ public final class CabinetBook {
     private static Drawer bare(String cabinet, int row, int column) {
         String id = cabinet.replaceFirst("^c-", "d-") + "-r" + row + "c" + column;
         return new Drawer(id, cabinet, row, column, "", "", "", LabelState.NONE, null, "");
-    }
-
-    private String freeId(String name) {
-        String plain =
-                name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
-        String first = "c-" + (plain.isEmpty() ? "x" : plain);
-        String id = first;
-        for (int n = 2; books.evenRetired(Cabinet.class, id).isPresent(); n++) {
-            id = first + "-" + n;
-        }
-        return id;
     }
 }

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param label as written on the drawer, empty where it has none; another place's name
  * @param contents as found when it was last looked through
  * @param heed what is wrong with it, in a sentence: label against contents, long not looked through
+ * @param outOfUse lots that lay here when they were put out of use
  */
 public record DrawerCard(
         String id,
@@ -22,4 +23,5 @@ public record DrawerCard(
         String note,
         @Nullable String heed,
         List<LotLine> lots,
-        List<ToolLine> tools) {}
+        List<ToolLine> tools,
+        List<LotLine> outOfUse) {}

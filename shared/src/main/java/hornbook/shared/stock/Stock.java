@@ -72,7 +72,8 @@ public final class Stock {
                 drawer.note(),
                 heed(drawer, books.today()),
                 lots,
-                tools);
+                tools,
+                retired(drawer.id()));
     }
 
     private DrawerCard card(Place place) {
@@ -86,7 +87,8 @@ public final class Stock {
                 place.note(),
                 null,
                 lots("place", place.id()),
-                tools("place", place.id()));
+                tools("place", place.id()),
+                retired(place.id()));
     }
 
     private List<LotLine> lots(String column, String id) {
@@ -122,8 +124,7 @@ public final class Stock {
         return seen == null || seen.plusYears(UNSURE_AFTER_YEARS).isBefore(today);
     }
 
-    /** The lots that lay in that drawer or place when they were put out of use. */
-    public List<LotLine> retired(String drawerOrPlace) {
+    private List<LotLine> retired(String drawerOrPlace) {
         return Stream.of("drawer", "place")
                 .flatMap(column -> books.retired(Lot.class, column, drawerOrPlace).stream())
                 .map(LotLine::of)

@@ -98,10 +98,12 @@ class StockBookTest {
     void whatIsOutOfUseIsListedWhereItLayAndBroughtBack() {
         String lies = books.find(Lot.class, "lot-0933").orElseThrow().lies();
         stock.retire("lot-0933");
-        assertThat(new Stock(books).retired(lies)).extracting(LotLine::id).containsExactly("lot-0933");
+        assertThat(new Stock(books).drawer(lies).orElseThrow().outOfUse())
+                .extracting(LotLine::id)
+                .containsExactly("lot-0933");
         stock.bringBack("lot-0933");
         assertThat(count("lot-0933")).isEqualTo("7");
-        assertThat(new Stock(books).retired(lies)).isEmpty();
+        assertThat(new Stock(books).drawer(lies).orElseThrow().outOfUse()).isEmpty();
     }
 
     @Test

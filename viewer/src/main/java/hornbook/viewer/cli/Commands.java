@@ -26,6 +26,10 @@ final class Commands {
         add("gauge", () -> new GaugeCommand(frame));
         add("pads", () -> new PadsCommand(frame));
         add("drawer", () -> new DrawerCommand(frame));
+        add("look-through", () -> new LookThroughCommand(frame));
+        add("cabinet", () -> new CabinetCommand(frame));
+        add("place", () -> new PlaceCommand(frame));
+        byName.put("tool", () -> ToolCommand.line(frame));
         add("lot", () -> new LotCommand(frame));
         byName.put("stock", () -> StockCommand.line(frame));
         add("label", () -> new LabelCommand(frame));

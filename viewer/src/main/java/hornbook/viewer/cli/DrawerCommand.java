@@ -32,7 +32,7 @@ final class DrawerCommand implements Callable<Integer> {
         return frame.showing("drawer", name, shop -> shop.stock().drawer(name), DrawerCommand::print);
     }
 
-    private static void print(PrintWriter out, DrawerCard card) {
+    static void print(PrintWriter out, DrawerCard card) {
         out.println(card.id() + "  " + (card.label().isBlank() ? "(no label)" : card.label()));
         out.println("  " + card.where());
         out.println("  holds: " + (card.contents().isBlank() ? "nothing" : card.contents()));
@@ -44,6 +44,7 @@ final class DrawerCommand implements Callable<Integer> {
         }
         card.lots().forEach(lot -> print(out, lot));
         card.tools().forEach(tool -> print(out, tool));
+        card.outOfUse().forEach(lot -> out.println("  out of use: " + lot.id() + "  " + lot.title()));
     }
 
     private static void print(PrintWriter out, LotLine lot) {

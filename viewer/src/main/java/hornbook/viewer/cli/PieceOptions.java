@@ -4,7 +4,6 @@ import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.LotState;
 import hornbook.shared.stock.Piece;
 import hornbook.viewer.workshop.Workshop;
-import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -52,12 +51,6 @@ final class PieceOptions {
     }
 
     private LotState state(LotState usual) {
-        return state == null
-                ? usual
-                : Arrays.stream(LotState.values())
-                        .filter(s -> s.name().equalsIgnoreCase(state))
-                        .findFirst()
-                        .orElseThrow(
-                                () -> new BadInput("--state " + state + " is not known: write new, salvaged or blank"));
+        return state == null ? usual : OneOf.of(LotState.values()).read(state, "is no state");
     }
 }

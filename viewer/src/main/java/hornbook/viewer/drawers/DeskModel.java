@@ -3,28 +3,35 @@ package hornbook.viewer.drawers;
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.ShopUnavailable;
 import hornbook.shared.stock.CabinetBook;
+import hornbook.shared.stock.PlaceBook;
+import hornbook.shared.store.Deed;
 import hornbook.viewer.ask.Answers;
 import hornbook.viewer.ask.Ask;
 import hornbook.viewer.ask.Field;
+import hornbook.viewer.ask.Field.Choice;
 import hornbook.viewer.work.Ends;
 import hornbook.viewer.work.Work;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
-/** What is set up before the cabinets, without a widget: a new cabinet, and labels to print. */
+/** What is set up before the cabinets, without a widget: a new cabinet or place, and labels to print. */
 public final class DeskModel {
     private final Work work;
     private final CabinetBook cabinets;
+    private final PlaceBook places;
     private final LabelPrint labels;
     private Consumer<DeskView> listener = view -> {};
     private DeskView view = DeskView.NOTHING;
     private Consumer<Answers> answered = answers -> {};
 
-    public DeskModel(Work work, CabinetBook cabinets, LabelPrint labels) {
+    public DeskModel(Work work, CabinetBook cabinets, PlaceBook places, LabelPrint labels) {
         this.work = work;
         this.cabinets = cabinets;
+        this.places = places;
         this.labels = labels;
     }
 
@@ -64,25 +71,56 @@ public final class DeskModel {
 
     /** Asks how a new cabinet is built. @param then told once it stands */
     void cabinet(Runnable then) {
-        answered = answers -> work.write(
-                progress -> cabinets.add(
+        ask(
+                new Ask(
+                        "A cabinet with drawers in rows and columns",
+                        "Set it up",
+                        Field.text("name", "What you call it", ""),
+                        Field.number("rows", "Rows", ""),
+                        Field.number("columns", "Drawers in a row", ""),
+                        Field.text("where", "Where it stands", "")),
+                answers -> cabinets.add(
                         answers.needed("name", "the name"),
                         answers.whole("rows", "rows"),
                         answers.whole("columns", "columns"),
                         answers.text("where")),
+                then);
+    }
+
+    /** Asks what a new place is that is no drawer. @param then told once it is there */
+    void place(Runnable then) {
+        ask(
+                new Ask(
+                        "A hook, a shelf, a tube, a horn kept for parts",
+                        "Set it up",
+                        Field.text("name", "What you call it", ""),
+                        Field.choice(
+                                "kind",
+                                "It is a",
+                                Stream.of("hook", "shelf", "tube", "parts horn", "rack", "box", "bench")
+                                        .map(kind -> new Choice(kind, kind))
+                                        .toList()),
+                        Field.text("where", "Where it is", ""),
+                        Field.text("note", "What is to be said of it", "")),
+                answers -> places.add(
+                        answers.needed("name", "the name"),
+                        answers.text("kind"),
+                        answers.text("where"),
+                        null,
+                        answers.text("note")),
+                then);
+    }
+
+    private void ask(Ask ask, Function<Answers, Deed> deed, Runnable then) {
+        answered = answers -> work.write(
+                progress -> deed.apply(answers),
                 new Ends<>(
-                        deed -> {
+                        done -> {
                             show(view.saying(null));
                             then.run();
                         },
                         this::failed));
-        show(view.asking(new Ask(
-                "A cabinet with drawers in rows and columns",
-                "Set it up",
-                Field.text("name", "What you call it", ""),
-                Field.number("rows", "Rows", ""),
-                Field.number("columns", "Drawers in a row", ""),
-                Field.text("where", "Where it stands", ""))));
+        show(view.asking(ask));
     }
 
     void answer(Answers answers) {

@@ -167,7 +167,7 @@ public final class DrawersScreen implements Screen {
 
     private void drawPlaces(DrawersView view) {
         front = null;
-        stand.setContent(new PlacesFront(view.shop().places(), model::open));
+        stand.setContent(new PlacesFront(view.shop().places(), model::open, () -> desk.place(model::refresh)));
         about.setText("What is in no drawer: hooks, shelves, tubes, horns kept for parts.");
         shown(attention, false);
     }

@@ -8,13 +8,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import javafx.scene.control.Button;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 
 /** The places that are no drawer, kind by kind: hooks, shelves, tubes, parts horns. */
 final class PlacesFront extends VBox {
-    PlacesFront(List<PlaceFront> places, Consumer<String> open) {
+    PlacesFront(List<PlaceFront> places, Consumer<String> open, Runnable setUp) {
         getStyleClass().add("places-front");
+        Button fresh = new Button("New place");
+        fresh.setId("new-place");
+        fresh.setOnAction(pressed -> setUp.run());
+        getChildren().add(fresh);
         Map<String, List<PlaceFront>> kinds = places.stream()
                 .collect(Collectors.groupingBy(PlaceFront::kind, LinkedHashMap::new, Collectors.toList()));
         kinds.forEach((kind, list) -> {

@@ -106,7 +106,7 @@ public final class OpenDrawer extends VBox {
             add("Nothing lies here.", "found");
         }
         inside.getChildren().add(acts(card));
-        view.retired().forEach(this::addRetired);
+        card.outOfUse().forEach(this::addRetired);
         if (inList) {
             focusLot();
         }

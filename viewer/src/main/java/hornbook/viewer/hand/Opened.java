@@ -1,14 +1,12 @@
 package hornbook.viewer.hand;
 
 import hornbook.shared.stock.DrawerCard;
-import hornbook.shared.stock.LotLine;
 import hornbook.shared.stock.OpenJob;
 import java.util.List;
 
 /**
  * An opened drawer or place with what one needs at hand to work on it.
  *
- * @param retired lots that are out of use and lay here
  * @param jobs what parts may be taken for
  */
-public record Opened(DrawerCard card, List<LotLine> retired, List<OpenJob> jobs) {}
+public record Opened(DrawerCard card, List<OpenJob> jobs) {}

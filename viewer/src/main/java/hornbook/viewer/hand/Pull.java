@@ -16,6 +16,6 @@ public final class Pull {
 
     /** The drawer or place meant, as {@link Stock#drawer} understands it. */
     public Optional<Opened> drawer(String called) {
-        return stock.drawer(called).map(card -> new Opened(card, stock.retired(card.id()), jobs.all()));
+        return stock.drawer(called).map(card -> new Opened(card, jobs.all()));
     }
 }

@@ -6,6 +6,7 @@ import hornbook.viewer.widget.Tile;
 import hornbook.viewer.widget.Words;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
@@ -29,7 +30,10 @@ public final class ToolList extends BorderPane {
         getStyleClass().add("tool-list");
         scroll.setFitToWidth(true);
         scroll.getStyleClass().add("stand");
-        setTop(trouble);
+        Button fresh = new Button("New tool");
+        fresh.setId("new-tool");
+        fresh.setOnAction(pressed -> model.askNew());
+        setTop(new VBox(fresh, trouble));
         setCenter(scroll);
         model.onChange(this::draw);
     }
@@ -43,7 +47,7 @@ public final class ToolList extends BorderPane {
             list.getChildren().add(Words.text("No tool is entered yet.", "found"));
         }
         pane.show(view);
-        setRight(view.open().isPresent() ? pane : null);
+        setRight(view.open().isPresent() || view.ask() != null ? pane : null);
     }
 
     private Tile tile(ToolCard tool) {

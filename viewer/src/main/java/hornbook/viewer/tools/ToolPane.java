@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -52,9 +53,28 @@ final class ToolPane extends VBox {
         text(tool.serves().isBlank() ? "" : "Serves: " + tool.serves(), "words");
         text(error(tool), "words");
         text(Words.sentence(tool.note()), "note");
+        acts(tool);
         if (!tool.members().isEmpty()) {
             members(tool);
         }
+    }
+
+    private void acts(ToolCard tool) {
+        FlowPane acts = new FlowPane();
+        acts.getStyleClass().add("acts");
+        acts.getChildren().addAll(button("tool-put", "It is elsewhere", model::askPut));
+        if (tool.members().isEmpty()) {
+            acts.getChildren().add(button("tool-error", "Checked: how far it is off", model::askError));
+        }
+        acts.getChildren().add(button("tool-more", "One more in the set", model::askMore));
+        add(acts);
+    }
+
+    private static Button button(String id, String words, Runnable act) {
+        Button button = new Button(words);
+        button.setId(id);
+        button.setOnAction(pressed -> act.run());
+        return button;
     }
 
     private HBox lies(ToolCard tool, String drawer) {

@@ -9,13 +9,9 @@ import hornbook.shared.stock.Tools;
 import hornbook.shared.store.Deed;
 import hornbook.viewer.ask.Answers;
 import hornbook.viewer.ask.Ask;
-import hornbook.viewer.ask.Field;
-import hornbook.viewer.ask.Field.Choice;
 import hornbook.viewer.work.Ends;
 import hornbook.viewer.work.Latest;
 import hornbook.viewer.work.Work;
-import java.util.Arrays;
-import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -28,6 +24,7 @@ public final class ToolsModel {
     private final Latest asking;
     private Consumer<ToolsView> listener = view -> {};
     private ToolsView view = ToolsView.NOTHING;
+    private Consumer<Answers> answered = answers -> {};
 
     public ToolsModel(Work work, Tools tools, ToolBook book) {
         this.work = work;
@@ -57,27 +54,51 @@ public final class ToolsModel {
 
     /** Asks what became of a member; any of the set where it is not named. */
     void ask(String member) {
-        List<Choice> states = Arrays.stream(MemberState.values())
-                .map(ToolsModel::word)
-                .map(state -> new Choice(state, words(state)))
-                .toList();
-        show(view.asking(new Ask(
-                "What became of it?",
-                "Note it",
-                Field.text("member", "Which of the set, as M3x0.5", member),
-                Field.choice("state", "It is", states).holding(member.isEmpty() ? "lent" : "good"),
-                Field.text("to", "Lent to whom: a code, never a name", ""))));
+        ask(ToolQuestions.member(member), this::became);
     }
 
-    private static String word(MemberState state) {
-        return state.name().toLowerCase(Locale.ROOT);
+    /** Asks how far the open gauge is off. */
+    void askError() {
+        ask(
+                ToolQuestions.ERROR,
+                answers -> doing(() -> book.checked(
+                        view.chosen(), answers.needed("error", "what it is off"), answers.text("against"))));
     }
 
-    private static String words(String state) {
-        return state.equals("good") ? "good (it is back, or whole again)" : state;
+    /** Asks where the open tool is from now on. */
+    void askPut() {
+        ask(ToolQuestions.PUT, answers -> doing(() -> book.put(view.chosen(), answers.needed("to", "where it is"))));
+    }
+
+    /** Asks what the open set has more. */
+    void askMore() {
+        ask(
+                ToolQuestions.MORE,
+                answers -> doing(() -> book.addMember(
+                        view.chosen(), answers.needed("kind", "its kind"), answers.needed("member", "its size"))));
+    }
+
+    /** Asks what a tool is that is new in the shop. */
+    void askNew() {
+        show(view.choosing(""));
+        ask(
+                ToolQuestions.NEW,
+                answers -> doing(() -> book.add(
+                        answers.needed("title", "what it is"),
+                        answers.text("serves"),
+                        answers.needed("to", "where it is"))));
+    }
+
+    private void ask(Ask ask, Consumer<Answers> then) {
+        answered = then;
+        show(view.asking(ask));
     }
 
     void answer(Answers answers) {
+        answered.accept(answers);
+    }
+
+    private void became(Answers answers) {
         String set = view.chosen();
         MemberState state = MemberState.valueOf(answers.text("state").toUpperCase(Locale.ROOT));
         doing(() -> state == MemberState.LENT

@@ -44,7 +44,9 @@ import hornbook.shared.stock.BagBook;
 import hornbook.shared.stock.CabinetBook;
 import hornbook.shared.stock.DrawerBook;
 import hornbook.shared.stock.Furniture;
+import hornbook.shared.stock.LookThrough;
 import hornbook.shared.stock.OpenJobs;
+import hornbook.shared.stock.PlaceBook;
 import hornbook.shared.stock.Stock;
 import hornbook.shared.stock.StockBook;
 import hornbook.shared.stock.ToolBook;
@@ -123,6 +125,14 @@ public final class Workshop implements AutoCloseable {
 
     public DrawerBook drawerBook() {
         return new DrawerBook(books);
+    }
+
+    public LookThrough lookThrough() {
+        return new LookThrough(books);
+    }
+
+    public PlaceBook placeBook() {
+        return new PlaceBook(books);
     }
 
     public CabinetBook cabinetBook() {

@@ -48,6 +48,20 @@ class DeskModelTest {
     }
 
     @Test
+    void aPartsHornIsSetUpAndStandsAmongThePlaces() {
+        parts.desk().place(parts.drawers()::refresh);
+        parts.desk().answer(new Answers(Map.of("name", "", "kind", "parts horn", "where", "", "note", "")));
+        assertThat(parts.desk().view().ask().trouble()).contains("name");
+        parts.desk().answer(new Answers(Map.of("name", "horn E", "kind", "parts horn", "where", "", "note", "")));
+        assertThat(parts.drawers().view().shop().places())
+                .extracting(place -> place.name() + ", " + place.kind())
+                .containsExactly("horn E, parts horn");
+        shop.books().undoLast();
+        parts.drawers().refresh();
+        assertThat(parts.drawers().view().shop().places()).isEmpty();
+    }
+
+    @Test
     void aNumberThatIsNoneIsSaidAndTheQuestionStays() {
         cabinet("two");
         assertThat(parts.desk().view().ask().trouble()).contains("rows").contains("two");

@@ -15,6 +15,7 @@ record OnDemo(DrawersModel drawers, HandModel hand, DeskModel desk, ToolsModel t
         DeskModel desk = new DeskModel(
                 Work.atOnce(),
                 shop.cabinetBook(),
+                shop.placeBook(),
                 new LabelPrint(shop.stock(), shop.books().folder()));
         return new OnDemo(
                 new DrawersModel(Work.atOnce(), shop.furniture(), pull, hand),

@@ -161,7 +161,7 @@ class HandModelTest {
         assertThat(lot("lot-0262").keepsake()).isTrue();
         hand.begin(Act.RETIRE);
         assertThat(hand.view().card().lots()).noneMatch(lot -> lot.id().equals("lot-0262"));
-        hand.bringBack(hand.view().retired().stream()
+        hand.bringBack(hand.view().card().outOfUse().stream()
                 .filter(lot -> lot.id().equals("lot-0262"))
                 .findFirst()
                 .orElseThrow());

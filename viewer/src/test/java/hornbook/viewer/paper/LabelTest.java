@@ -62,6 +62,7 @@ class LabelTest {
                 "set aside for Mrs Quill",
                 null,
                 List.of(),
+                List.of(),
                 List.of());
     }
 }

@@ -77,4 +77,39 @@ class ToolsModelTest {
                 .findFirst()
                 .orElseThrow();
     }
+
+    @Test
+    void aGaugeIsCheckedPutElsewhereAndTakenBack() {
+        model.choose("tool-caliper");
+        model.askError();
+        model.answer(new Answers(Map.of("error", "a hair", "against", "")));
+        assertThat(model.view().ask().trouble()).contains("no error in mm");
+        model.answer(new Answers(Map.of("error", "-0,01", "against", "the 5 mm block")));
+        assertThat(model.view().open().orElseThrow().errorMm()).isEqualTo("-0.01");
+        model.askPut();
+        model.answer(new Answers(Map.of("to", "hook 2")));
+        assertThat(model.view().open().orElseThrow().label()).isEqualTo("hook 2");
+        shop.books().undoLast();
+        shop.books().undoLast();
+        model.refresh();
+        assertThat(model.view().open().orElseThrow().errorMm()).isEqualTo("+0.02");
+    }
+
+    @Test
+    void aNewToolAndOneMoreInASetAreWrittenDown() {
+        model.askNew();
+        model.answer(new Answers(Map.of("title", "burnisher, oval", "serves", "dents", "to", "hook 1")));
+        assertThat(model.view().tools()).hasSize(87);
+        model.choose("tool-taps-dies");
+        model.askMore();
+        model.answer(new Answers(Map.of("kind", "die", "member", "9 BA")));
+        assertThat(model.view().open().orElseThrow().members())
+                .filteredOn(MemberLine::good)
+                .extracting(MemberLine::member)
+                .contains("9 BA");
+        shop.books().undoLast();
+        shop.books().undoLast();
+        model.refresh();
+        assertThat(model.view().tools()).hasSize(86);
+    }
 }
