@@ -45,6 +45,7 @@ import hornbook.viewer.hornmap.HornMapModel;
 import hornbook.viewer.hornmap.HornMapScreen;
 import hornbook.viewer.hornmap.HornsToMap;
 import hornbook.viewer.jobs.JobsFromShop;
+import hornbook.viewer.jobs.JobsModel;
 import hornbook.viewer.jobs.JobsScreen;
 import hornbook.viewer.knowledge.KnowledgeModel;
 import hornbook.viewer.knowledge.KnowledgeScreen;
@@ -92,26 +93,25 @@ final class Screens {
         Consumer<String> pull = drawer -> pulling.pull(drawer, "", "");
         HornMapModel map = hornMap();
         ClockModel clock = clock();
+        JobsFromShop ofJobs = new JobsFromShop(workshop, work);
+        JobsModel jobs = ofJobs.model(clock, horn -> {
+            map.show(horn);
+            way.go(ScreenName.HORN_MAP);
+        });
+        Consumer<String> openJob = job -> {
+            jobs.inView().open(job);
+            way.go(ScreenName.JOBS);
+        };
         Consumer<Card> lay = card -> {
             bench.lay(card.kind(), card.id());
             way.go(ScreenName.BENCH);
         };
         List<Screen> screens = List.of(
-                new BenchScreen(
-                        bench,
-                        pull,
-                        job -> {
-                            find.show("job", job);
-                            way.go(ScreenName.FIND);
-                        },
-                        () -> new SaveDialog().file("brief", "pdf")),
-                new FindScreen(find, pulling, lay),
+                new BenchScreen(bench, pull, openJob, () -> new SaveDialog().file("brief", "pdf")),
+                new FindScreen(find, pulling, lay, openJob),
                 new DrawersScreen(drawers, hand, desk(), tools(), () -> way.go(ScreenName.IN_OUT)),
                 new HornMapScreen(map),
-                new JobsScreen(new JobsFromShop(workshop, work).model(clock, horn -> {
-                    map.show(horn);
-                    way.go(ScreenName.HORN_MAP);
-                })),
+                new JobsScreen(jobs, ofJobs.album()),
                 gauges(pull),
                 restock(pull),
                 new KnowledgeScreen(new KnowledgeModel(work, workshop::entryBook, cards()), pull, lay),

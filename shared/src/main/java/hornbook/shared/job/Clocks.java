@@ -106,6 +106,21 @@ public final class Clocks {
         });
     }
 
+    /**
+     * Puts right how many of a task a job had, and how many minutes all together; the clock that runs on it keeps
+     * running.
+     */
+    public Deed putRight(String job, String task, int count, int minutes) {
+        if (count < 1 || minutes < 0) {
+            throw new BadInput(
+                    "one or more of a task, and 0 minutes or more: " + count + " in " + minutes + " minutes cannot be");
+        }
+        return books.write(task + " on " + job + " put right: " + count + ", " + minutes + " min", w -> {
+            JobBook.open(w, job);
+            new Recount(w).of(job, task, count, minutes);
+        });
+    }
+
     private RunningClock theOne(String job, @Nullable String who) {
         List<RunningClock> clocks = running().stream()
                 .filter(clock ->

@@ -3,9 +3,14 @@ package hornbook.shared.job;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How a job stands at this moment: what is worked on, where its horn and pieces are, what soaks or dries.
+ *
+ * <p>Two are equal where the same is running, lying and soaking: the moment does not count, so that what looks alike is
+ * not drawn anew.
  *
  * @param asOf the moment, by the shop's clock
  */
@@ -15,6 +20,19 @@ public record Standing(LocalDateTime asOf, List<Clock> clocks, List<Piece> piece
         clocks = List.copyOf(clocks);
         pieces = List.copyOf(pieces);
         timers = List.copyOf(timers);
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Standing that
+                && clocks.equals(that.clocks)
+                && pieces.equals(that.pieces)
+                && timers.equals(that.timers);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(clocks, pieces, timers);
     }
 
     /**

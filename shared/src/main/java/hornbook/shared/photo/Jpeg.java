@@ -7,6 +7,9 @@ import java.util.Arrays;
 
 /** Walks the segments of a JPEG (ITU-T T.81, annex B) and keeps those that draw it, and which way up it is. */
 final class Jpeg {
+    /** So many bytes tell all that is kept before the picture itself, but for its colour profile. */
+    static final int HEAD = 4096;
+
     private static final int SOI = 0xD8;
     private static final int EOI = 0xD9;
     private static final int SOS = 0xDA;
@@ -59,6 +62,21 @@ final class Jpeg {
         out.write(0xFF);
         out.write(EOI);
         return out.toByteArray();
+    }
+
+    /** Which way up a picture kept here was held, by its first bytes. */
+    static int orientation(byte[] head) {
+        int at = 2;
+        while (is(head) && at + 4 <= head.length && at(head, at) == 0xFF && at(head, at + 1) != SOS) {
+            int length = at(head, at + 2) << 8 | at(head, at + 3);
+            int end = Math.min(head.length, at + 2 + length);
+            byte[] body = Arrays.copyOfRange(head, Math.min(at + 4, end), end);
+            if (at(head, at + 1) == APP1 && begins(body, "Exif\0\0")) {
+                return Orientation.read(body);
+            }
+            at += 2 + length;
+        }
+        return Orientation.UPRIGHT;
     }
 
     private int marker() throws Damaged {

@@ -6,6 +6,7 @@ import hornbook.shared.shop.ShopUnavailable;
 import hornbook.shared.store.Books;
 import hornbook.shared.store.SafeFiles;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
@@ -71,6 +72,15 @@ public final class Photos {
     /** The file of that name among the photos. */
     public Path file(String name) {
         return folder.resolve(name);
+    }
+
+    /** Which way up the photo of that name was held, as Exif numbers it (JEITA CP-3451, tag 274): 1 is upright. */
+    public int orientation(String name) {
+        try (InputStream in = Files.newInputStream(file(name))) {
+            return Jpeg.orientation(in.readNBytes(Jpeg.HEAD));
+        } catch (IOException e) {
+            throw new ShopUnavailable("the photo " + name + " cannot be read: “hornbook check” tells what is wrong", e);
+        }
     }
 
     /** Puts a picture among the photos without a record; the same picture twice is one file. */

@@ -4,6 +4,7 @@ import hornbook.viewer.widget.LotRow;
 import hornbook.viewer.widget.Plate;
 import hornbook.viewer.widget.Tile;
 import hornbook.viewer.widget.Words;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.Consumer;
 import javafx.scene.Node;
@@ -14,6 +15,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 
 /** Draws a card. What it names can be opened from it. */
 public final class CardPane extends VBox {
@@ -23,6 +25,8 @@ public final class CardPane extends VBox {
     private final Consumer<String> pull;
     private final Consumer<Card> bench;
     private final Button toBench = new Button("To the bench");
+    private @Nullable Consumer<String> jobs;
+    private final Button toJobs = new Button("Open in Jobs");
     private final Label title = Words.text("", "card-title");
     private final Label kind = Words.text("", "where");
     private final VBox inside = new VBox();
@@ -39,6 +43,7 @@ public final class CardPane extends VBox {
         this.pull = pull;
         this.bench = bench;
         toBench.setId("to-bench");
+        toJobs.setId("to-jobs");
         getStyleClass().add("card-pane");
         Button away = new Button("Put away");
         away.setAccessibleHelp("Esc");
@@ -48,13 +53,24 @@ public final class CardPane extends VBox {
         HBox.setHgrow(named, Priority.ALWAYS);
         HBox head = new HBox(named, away);
         head.getStyleClass().add("panel-head");
+        HBox acts = new HBox(toBench, toJobs);
+        acts.getStyleClass().add("card-acts");
         inside.getStyleClass().add("inside");
         scroll.setFitToWidth(true);
         VBox.setVgrow(scroll, Priority.ALWAYS);
-        getChildren().addAll(head, toBench, scroll);
+        getChildren().addAll(head, acts, scroll);
+    }
+
+    /** @param open brings the job of a card into view where it is worked on */
+    public void onJob(Consumer<String> open) {
+        jobs = open;
     }
 
     public void show(Card card) {
+        Consumer<String> toJob = jobs;
+        toJobs.setVisible(toJob != null && card.kind().equals("job"));
+        toJobs.setManaged(toJobs.isVisible());
+        toJobs.setOnAction(pressed -> Objects.requireNonNull(toJob).accept(card.id()));
         toBench.setVisible(ON_BENCH.contains(card.kind()));
         toBench.setManaged(toBench.isVisible());
         toBench.setOnAction(pressed -> bench.accept(card));

@@ -17,6 +17,7 @@ final class JobCommand {
                 new JobStart(frame),
                 new JobStop(frame),
                 new JobTold(frame),
+                new JobCount(frame),
                 new JobFind(frame),
                 new JobKey(frame),
                 new JobPad(frame),

@@ -30,8 +30,9 @@ public final class FindScreen implements Searching {
     /**
      * @param pull shows a drawer in its cabinet, with a lot in hand where one is named
      * @param bench puts a horn, a job's horn or a model on the bench
+     * @param job brings a job into view where it is worked on
      */
-    public FindScreen(FindModel model, Puller pull, Consumer<Card> bench) {
+    public FindScreen(FindModel model, Puller pull, Consumer<Card> bench, Consumer<String> job) {
         this.model = model;
         this.pull = pull;
         hits = new HitList(place -> {
@@ -39,6 +40,7 @@ public final class FindScreen implements Searching {
             model.open();
         });
         pane = new CardPane(link -> model.follow(link.kind(), link.id()), drawer -> pull(""), model::close, bench);
+        pane.onJob(job);
         root.getStyleClass().add("find");
         root.getStylesheets()
                 .add(Objects.requireNonNull(FindScreen.class.getResource("find.css"))

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 public enum Act {
     TAKE_IN("Take in", 'a', For.ANY),
     CLOCK("Clock", 'c', For.OPEN),
+    TIMES("Times", 'j', For.OPEN),
     FINDING("Finding", 'f', For.OPEN),
     PART("Part", 'p', For.OPEN),
     MAP("Map, pads", 'm', For.ALL),

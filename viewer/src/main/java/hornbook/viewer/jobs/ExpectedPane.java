@@ -5,6 +5,7 @@ import hornbook.catalogue.estimate.EstimateQuestion.TaskCount;
 import hornbook.viewer.widget.Words;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -12,6 +13,8 @@ import javafx.scene.layout.VBox;
 
 /** The work expected, how long it may take, and what that rests on. */
 final class ExpectedPane extends VBox {
+    private static final int DIGITS = 3;
+
     private final JobsModel model;
 
     ExpectedPane(JobsModel model, Expected expected) {
@@ -60,12 +63,37 @@ final class ExpectedPane extends VBox {
         HBox.setHgrow(words, Priority.ALWAYS);
         words.setMaxWidth(Double.MAX_VALUE);
         Button fewer = step("\u2212", task, -1, "One fewer of " + title);
-        Label count = new Label(Integer.toString(task.count()));
-        count.getStyleClass().add("expected-count");
+        TextField count = count(task, title);
         Button more = step("+", task, 1, "One more of " + title);
         HBox row = new HBox(words, fewer, count, more);
         row.getStyleClass().add("panel-head");
         return row;
+    }
+
+    /** Written over and taken with Enter, or when it is left. */
+    private TextField count(TaskCount task, String title) {
+        String now = Integer.toString(task.count());
+        TextField count = new TextField(now);
+        count.setId("count-" + task.task());
+        count.getStyleClass().add("expected-count");
+        count.setPrefColumnCount(DIGITS);
+        count.setMinWidth(Region.USE_PREF_SIZE);
+        count.setAccessibleText("How many of " + title);
+        Runnable take = () -> {
+            if (count.getText().strip().matches("\\d{1,3}")) {
+                model.expected()
+                        .change(task.task(), Integer.parseInt(count.getText().strip()));
+            } else {
+                count.setText(now);
+            }
+        };
+        count.setOnAction(entered -> take.run());
+        count.focusedProperty().subscribe(focused -> {
+            if (!focused && !count.getText().equals(now)) {
+                take.run();
+            }
+        });
+        return count;
     }
 
     private Button step(String sign, TaskCount task, int by, String described) {

@@ -1,11 +1,14 @@
 package hornbook.viewer.jobs;
 
+import hornbook.indexer.brief.PastJob;
 import hornbook.shared.job.JobCard;
+import hornbook.shared.job.JobCard.PhotoLine;
 import hornbook.shared.job.Standing;
 import hornbook.viewer.ask.AskForm;
 import hornbook.viewer.clock.Elapsed;
 import hornbook.viewer.pick.PickPane;
 import hornbook.viewer.widget.Words;
+import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -21,6 +24,8 @@ import org.jspecify.annotations.Nullable;
 /** The job in view: what it is, what can be done, what is written down; below, the question that is asked. */
 final class JobPane extends VBox {
     private final JobsModel model;
+    private final Album album;
+    private final Consumer<PhotoLine> take;
     private final Label title = Words.text("", "card-title");
     private final Label complaint = Words.text("", "found");
     private final Label state = Words.text("", "where");
@@ -33,10 +38,13 @@ final class JobPane extends VBox {
     private final PickPane pick;
     private final AskForm ask;
 
-    private String drawn = "";
+    private @Nullable Sheet drawn;
 
-    JobPane(JobsModel model, Consumer<Act> begin) {
+    /** @param take takes a photo up */
+    JobPane(JobsModel model, Album album, Consumer<Act> begin, Consumer<PhotoLine> take) {
         this.model = model;
+        this.album = album;
+        this.take = take;
         getStyleClass().add("job-pane");
         acts = new ActBar(begin);
         pick = new PickPane(model::choose, model::leave);
@@ -51,6 +59,10 @@ final class JobPane extends VBox {
         getChildren().addAll(title, complaint, state, acts, remark, trouble, timers, scroll, pick, ask);
     }
 
+    /** What is drawn once and left as it is until it changes: a photo is not read again, a field not taken away. */
+    private record Sheet(
+            JobPage page, List<PastJob> kin, @Nullable Expected expected) {}
+
     void show(JobsView view, Elapsed elapsed) {
         JobPage page = view.page();
         acts.show(page);
@@ -61,20 +73,23 @@ final class JobPane extends VBox {
         tell(trouble, view.trouble());
         pick.show(view.pick());
         ask.show(view.ask());
-        inside.getChildren().clear();
         timers.getChildren().clear();
         tell(title, page == null ? "Jobs" : page.horn());
         tell(complaint, page == null ? "" : "\u201c" + page.card().complaint() + "\u201d");
         tell(state, page == null ? "" : state(page.card()));
         if (page == null) {
-            drawn = "";
+            drawn = null;
+            inside.getChildren().clear();
             return;
         }
         page.card().standing().timers().forEach(timer -> timers.getChildren().add(row(timer, elapsed)));
-        inside.getChildren().setAll(new PageSections(model).of(view, page));
-        if (!page.card().id().equals(drawn)) {
-            scroll.setVvalue(0);
-            drawn = page.card().id();
+        Sheet sheet = new Sheet(page, view.kin(), view.expected());
+        if (!sheet.equals(drawn)) {
+            boolean other = drawn == null
+                    || !drawn.page().card().id().equals(page.card().id());
+            drawn = sheet;
+            inside.getChildren().setAll(new PageSections(model, album, take).of(view, page));
+            scroll.setVvalue(other ? 0 : scroll.getVvalue());
         }
     }
 

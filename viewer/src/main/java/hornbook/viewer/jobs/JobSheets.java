@@ -8,9 +8,7 @@ import hornbook.shared.job.AfterCare;
 import hornbook.shared.job.JobCard;
 import hornbook.shared.job.Jobs;
 import hornbook.shared.job.OnBench;
-import hornbook.shared.photo.Photos;
 import hornbook.viewer.jobs.JobPage.StageLine;
-import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -23,16 +21,13 @@ public final class JobSheets {
     private final AfterCare after;
     private final Supplier<Catalogue> catalogue;
     private final Supplier<Lessons> lessons;
-    private final Photos photos;
 
     /** @param catalogue and lessons asked each time, as the shop's own entries may have changed */
-    public JobSheets(
-            Jobs jobs, AfterCare after, Supplier<Catalogue> catalogue, Supplier<Lessons> lessons, Photos photos) {
+    public JobSheets(Jobs jobs, AfterCare after, Supplier<Catalogue> catalogue, Supplier<Lessons> lessons) {
         this.jobs = jobs;
         this.after = after;
         this.catalogue = catalogue;
         this.lessons = lessons;
-        this.photos = photos;
     }
 
     /** Jobs not handed back, and jobs whose horn should come by again. */
@@ -45,10 +40,6 @@ public final class JobSheets {
 
     String title(String id) {
         return id.equals("unlisted") ? "not placed" : catalogue.get().title(id);
-    }
-
-    Path photo(String file) {
-        return photos.file(file);
     }
 
     Optional<JobPage> page(String id) {

@@ -26,7 +26,7 @@ public final class JobsFromShop {
         PromisedDay days = new PromisedDay(shop.books()::today);
         return new JobsModel(
                 work,
-                new JobSheets(shop.jobs(), shop.afterCare(), shop::catalogue, shop::lessons, shop.photos()),
+                new JobSheets(shop.jobs(), shop.afterCare(), shop::catalogue, shop::lessons),
                 new PastWork(shop::brief, words -> found(words, "job")),
                 new Estimating(shop::catalogue, shop.usualWork(), shop::estimate, shop.jobBook()),
                 new Waiting(shop.standingBook()),
@@ -36,9 +36,15 @@ public final class JobsFromShop {
                         new Elsewhere(clock, map),
                         new Readings(shop.jobBook(), shop::usuals, shop::catalogue, shop.tools()),
                         new PartsTaken(shop.stockBook(), shop.usualWork(), words -> found(words, "lot")),
+                        new Timing(shop.clocks(), shop::catalogue),
                         new Notes(shop.jobBook(), shop::catalogue),
                         new Agreeing(shop.jobBook(), days),
                         new Ending(shop.closing(), shop.afterCare(), shop::lessons)));
+    }
+
+    /** Its photos. */
+    public Album album() {
+        return new Album(work, shop.photos());
     }
 
     private List<Hit> found(String words, String kind) {

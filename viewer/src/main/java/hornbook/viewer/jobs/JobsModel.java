@@ -74,10 +74,6 @@ public final class JobsModel {
         return sheets.title(id);
     }
 
-    Path photo(String file) {
-        return sheets.photo(file);
-    }
-
     /** Begins an act: asks what must be known, or does it at once. */
     void begin(Act act) {
         Begin how = begun.get(act);

@@ -1,5 +1,6 @@
 package hornbook.viewer.jobs;
 
+import hornbook.shared.job.JobCard.PhotoLine;
 import hornbook.viewer.window.FramedScreen;
 import hornbook.viewer.window.ScreenName;
 import java.io.File;
@@ -16,14 +17,18 @@ public final class JobsScreen extends FramedScreen {
     private final JobsModel model;
     private final BenchList bench;
     private final JobPane pane;
+    private final Lens lens;
+    private final Album album;
 
     private boolean asked;
 
-    public JobsScreen(JobsModel model) {
+    public JobsScreen(JobsModel model, Album album) {
         super(ScreenName.JOBS, "jobs", "jobs.css");
         this.model = model;
         bench = new BenchList(model.inView()::open);
-        pane = new JobPane(model, this::begin);
+        pane = new JobPane(model, album, this::begin, this::take);
+        lens = new Lens(this::putAway);
+        this.album = album;
         frame().setLeft(bench);
         frame().setCenter(pane);
         frame().setFocusTraversable(true);
@@ -52,7 +57,22 @@ public final class JobsScreen extends FramedScreen {
 
     @Override
     public boolean back() {
-        return model.leave();
+        return putAway() || model.leave();
+    }
+
+    private void take(PhotoLine photo) {
+        frame().setCenter(lens);
+        lens.show(photo, album);
+    }
+
+    /** Puts the lens away; whether there was one. */
+    private boolean putAway() {
+        boolean up = frame().getCenter() == lens;
+        if (up) {
+            frame().setCenter(pane);
+            focus();
+        }
+        return up;
     }
 
     private void begin(Act act) {
@@ -82,6 +102,7 @@ public final class JobsScreen extends FramedScreen {
                 || sign.length() != 1
                 || key.isShortcutDown()
                 || key.isAltDown()
+                || frame().getCenter() == lens
                 || model.view().asks()) {
             return;
         }
@@ -101,8 +122,9 @@ public final class JobsScreen extends FramedScreen {
         bench.show(view);
         pane.show(view, bench.elapsed());
         boolean asks = view.asks();
-        // After a question the keyboard is the screen's again, not nobody's.
-        if (asked && !asks) {
+        // After a question, or when what had it was drawn anew, the keyboard is the screen's again, not nobody's.
+        boolean nobodys = frame().getScene() != null && frame().getScene().getFocusOwner() == null;
+        if (asked && !asks || nobodys) {
             frame().requestFocus();
         }
         asked = asks;

@@ -2,12 +2,14 @@ package hornbook.viewer.jobs;
 
 import hornbook.indexer.brief.PastJob;
 import hornbook.shared.job.JobCard;
+import hornbook.shared.job.JobCard.PhotoLine;
 import hornbook.shared.job.Standing;
 import hornbook.viewer.widget.Tile;
 import hornbook.viewer.widget.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.scene.Node;
@@ -16,10 +18,15 @@ import javafx.scene.layout.VBox;
 /** What is written down of a job, part by part; what says nothing is left out. */
 final class PageSections {
     private final JobsModel model;
+    private final Album album;
+    private final Consumer<PhotoLine> take;
     private final List<Node> nodes = new ArrayList<>();
 
-    PageSections(JobsModel model) {
+    /** @param take takes a photo up */
+    PageSections(JobsModel model, Album album, Consumer<PhotoLine> take) {
         this.model = model;
+        this.album = album;
+        this.take = take;
     }
 
     List<Node> of(JobsView view, JobPage page) {
@@ -41,7 +48,7 @@ final class PageSections {
                 "Taking down",
                 card.takenDown().stream().map(d -> d.step() + "  " + d.piece() + "  " + d.how() + "  " + d.reason()));
         if (!card.photos().isEmpty()) {
-            nodes.add(new PhotoRow(card.photos(), model::photo));
+            nodes.add(new PhotoRow(card.photos(), album, take));
         }
         if (page.lesson() != null) {
             lines("Its model's entry could learn", page.lesson().says().stream());

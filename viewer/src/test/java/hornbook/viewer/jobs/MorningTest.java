@@ -184,7 +184,7 @@ class MorningTest {
         ImageIO.write(new BufferedImage(4, 4, BufferedImage.TYPE_INT_RGB), "png", picture.toFile());
         model.photo(picture);
         answer("word", "as it came");
-        assertThat(model.photo(card().photos().getFirst().file())).isNotEmptyFile();
+        assertThat(shop.photos().file(card().photos().getFirst().file())).isNotEmptyFile();
         model.begin(Act.CLOSE);
         answer("grade", "fair", "sentence", "one rod fought", "back", "goes", "teach", "yes");
         assertThat(model.view().trouble()).isNull();
@@ -196,5 +196,64 @@ class MorningTest {
         assertThat(shop.catalogue().models().get("m-brindlow-nightferry-tenor").takingDown())
                 .isNotEmpty();
         assertThat(Act.fitting(model.view().page())).contains(Act.FOLLOW_UP).doesNotContain(Act.PART);
+        shop.books().undoLast();
+        model.inView().refresh();
+        assertThat(card().status())
+                .as("closed, taught and handed back in one deed")
+                .isEqualTo("open");
+        assertThat(card().standing().pieces()).extracting(p -> p.where()).containsExactly("hook 2");
+        assertThat(shop.catalogue().models().get("m-brindlow-nightferry-tenor").takingDown())
+                .isEmpty();
+    }
+
+    @Test
+    void countsAndMinutesArePutRight() {
+        model.inView().open("j-0243");
+        int before = card().minutes();
+        shop.clocks().told("j-0243", "task-inspect", 1, 30, null, "N.O.");
+        shop.clocks().start("j-0243", "task-pad-fit", 1, "N.O.");
+        model.inView().refresh();
+        model.begin(Act.TIMES);
+        assertThat(model.view().pick().options().getFirst().note()).contains("its clock runs");
+        model.choose("task-pad-fit");
+        answer("count", "24", "minutes", "0");
+        assertThat(card().standing().clocks().getFirst().count()).isEqualTo(24);
+        model.begin(Act.TIMES);
+        model.choose("task-inspect");
+        answer("count", "0", "minutes", "20");
+        assertThat(model.view().ask().trouble()).contains("one or more");
+        answer("count", "1", "minutes", "20");
+        assertThat(card().tasks())
+                .filteredOn(line -> line.task().equals("task-inspect"))
+                .extracting(JobCard.TaskLine::minutes)
+                .containsExactly(20);
+        model.begin(Act.TIMES);
+        model.choose("another");
+        model.choose("task-quote");
+        answer("minutes", "15", "count", "1");
+        assertThat(card().minutes()).isEqualTo(before + 20 + 15);
+    }
+
+    @Test
+    void whatIsAgreedAtTheCounterIsWrittenDownWithItsDay() {
+        model.begin(Act.TAKE_IN);
+        answer(
+                "complaint",
+                "bell dented",
+                "instrument",
+                "tenor",
+                "kind",
+                "body",
+                "owner",
+                "O-200",
+                "consent",
+                "dents lifted, lacquer may mark",
+                "note",
+                "case, no neck screw");
+        assertThat(card().consents()).singleElement().satisfies(yes -> {
+            assertThat(yes.day()).isEqualTo(shop.books().today());
+            assertThat(yes.saidBy()).isEqualTo("O-200");
+        });
+        assertThat(card().note()).isEqualTo("case, no neck screw");
     }
 }
