@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
-import java.util.function.DoubleUnaryOperator;
 
-/** Where a dimension has to end so that a later operation's check just holds. */
+/** Where a dimension has to end so that an operation's check just holds. */
 final class Bounds {
     private final Aim aim;
     private final List<Move> moves;
@@ -23,23 +21,30 @@ final class Bounds {
     List<Double> later(int at, double from) {
         String dimension = moves.get(at).dimension();
         List<Double> bounds = new ArrayList<>();
-        for (Move next : moves.subList(at + 1, moves.size())) {
-            if (!next.dimension().equals(dimension) && wanted(next)) {
-                for (Comparison comparison : next.check().all()) {
-                    bound(comparison, next, dimension, from, bounds);
-                }
+        for (Move next : wording(at)) {
+            for (Comparison comparison : next.check().all()) {
+                Line.root(mm -> difference(comparison, next, dimension, mm), from, from / 2)
+                        .ifPresent(bounds::add);
             }
         }
         return bounds;
     }
 
-    private boolean wanted(Move next) {
-        return aim.unmet(node, next.dimension())
-                && aim.want(node, next.dimension()).orElseThrow() instanceof Want.Among;
+    /** Whether such a bound is not kept as the piece stands. */
+    boolean broken(int at) {
+        return wording(at).stream()
+                .anyMatch(next -> next.check()
+                        .broken(aim.sight(node, next, null, null, 1))
+                        .isPresent());
     }
 
-    private void bound(Comparison comparison, Move next, String dimension, double from, List<Double> into) {
-        root(mm -> difference(comparison, next, dimension, mm), from, from / 2).ifPresent(into::add);
+    private List<Move> wording(int at) {
+        String dimension = moves.get(at).dimension();
+        return moves.subList(at + 1, moves.size()).stream()
+                .filter(next -> !next.dimension().equals(dimension)
+                        && aim.unmet(node, next.dimension())
+                        && aim.want(node, next.dimension()).orElseThrow() instanceof Want.Among)
+                .toList();
     }
 
     private double difference(Comparison comparison, Move next, String dimension, double mm) {
@@ -48,42 +53,19 @@ final class Bounds {
         return comparison.difference(aim.sight(node.with(changed), next, null, null, 1));
     }
 
-    /** As far as an operation may go from there toward an end, by its own check. */
-    List<Double> limits(Move move, double from, double end) {
-        return move.check().all().stream()
-                .flatMap(comparison -> root(
+    /** Bounds that an operation's own check sets on where it ends, wherever it began. */
+    List<Double> own(Move move, double from) {
+        List<Double> bounds = new ArrayList<>();
+        for (Comparison comparison : move.check().all()) {
+            if (!comparison.looksAt("amt")) {
+                Line.root(
                                 to -> comparison.difference(
                                         aim.sight(node, move, Value.of(from), Value.of(to), move.most())),
-                                from + 0.7 * (end - from),
-                                from + 0.3 * (end - from))
-                        .stream()
-                        .boxed())
-                .toList();
-    }
-
-    /** From how far an operation may still reach an end, by its own check. */
-    List<Double> reaches(Move move, double from, double end) {
-        return move.check().all().stream()
-                .flatMap(comparison -> root(
-                                begin -> comparison.difference(
-                                        aim.sight(node, move, Value.of(begin), Value.of(end), move.most())),
-                                end + 0.7 * (from - end),
-                                end + 0.3 * (from - end))
-                        .stream()
-                        .boxed())
-                .toList();
-    }
-
-    /** The root of a straight line, which every check we know is; anything else has no bound. */
-    private static OptionalDouble root(DoubleUnaryOperator line, double at, double other) {
-        double one = line.applyAsDouble(at);
-        double two = line.applyAsDouble(other);
-        if (Double.isNaN(one) || Double.isNaN(two) || Math.abs(one - two) < Formula.NOTHING) {
-            return OptionalDouble.empty();
+                                from,
+                                from / 2)
+                        .ifPresent(bounds::add);
+            }
         }
-        double root = at - one * (at - other) / (one - two);
-        return root > 0 && Math.abs(line.applyAsDouble(root)) <= Formula.NOTHING
-                ? OptionalDouble.of(root)
-                : OptionalDouble.empty();
+        return bounds;
     }
 }

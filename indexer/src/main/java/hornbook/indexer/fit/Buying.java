@@ -79,11 +79,9 @@ final class Buying {
         craft.usualBlank().forEach((name, text) -> like(has, like, name, text));
         Piece piece = new Piece(item, item, craft, has, like, java.util.Set.of(), PieceClass.BLANK, Optional.empty());
         Aim aim = aims.of(piece);
-        return Reach.possible(aim, piece)
-                ? new Search(aim, rack, new Charges(Optional.empty()), minutes, craft)
-                        .best(piece)
-                        .orElse(null)
-                : null;
+        return new Search(aim, rack, new Charges(Optional.empty()), minutes, piece)
+                .best()
+                .orElse(null);
     }
 
     /** Colour and material can be had as they are asked for; what is cut is not bought cut. */

@@ -1,5 +1,8 @@
 package hornbook.indexer.fit;
 
+import java.util.Set;
+import java.util.TreeSet;
+
 /** Two sides compared; sides nearer than a rounding error are equal. */
 record Comparison(Formula left, Relation relation, Formula right, String text) {
     /** How the sides have to stand to each other. */
@@ -29,6 +32,26 @@ record Comparison(Formula left, Relation relation, Formula right, String text) {
             case EQUAL -> same;
             case UNEQUAL -> !same;
         };
+    }
+
+    /** Whether it surely holds nowhere from one to the other, as a straight line. */
+    boolean brokenBetween(Names one, Names other) {
+        double first = difference(one);
+        double second = difference(other);
+        return !Double.isNaN(first) && !Double.isNaN(second) && !holds(one) && !holds(other) && first * second > 0;
+    }
+
+    /** The names that stand in it. */
+    Set<String> names() {
+        Set<String> names = new TreeSet<>();
+        left.names(names);
+        right.names(names);
+        return names;
+    }
+
+    /** Whether a name stands in it. */
+    boolean looksAt(String name) {
+        return names().contains(name);
     }
 
     boolean known(Names names) {

@@ -1,5 +1,6 @@
 package hornbook.indexer.fit;
 
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.DoubleBinaryOperator;
@@ -14,6 +15,9 @@ sealed interface Formula {
 
     /** Adds the names it uses. */
     void names(Set<String> into);
+
+    /** Adds what is rounded to whole numbers in it. */
+    default void jumps(List<Formula> into) {}
 
     default Set<String> names() {
         Set<String> all = new TreeSet<>();
@@ -57,6 +61,12 @@ sealed interface Formula {
             left.names(into);
             right.names(into);
         }
+
+        @Override
+        public void jumps(List<Formula> into) {
+            left.jumps(into);
+            right.jumps(into);
+        }
     }
 
     /** A function of one value. */
@@ -69,6 +79,29 @@ sealed interface Formula {
         @Override
         public void names(Set<String> into) {
             to.names(into);
+        }
+
+        @Override
+        public void jumps(List<Formula> into) {
+            to.jumps(into);
+        }
+    }
+
+    /** Rounded to a whole number: jumps where what is rounded is one. */
+    record Whole(DoubleUnaryOperator how, Formula to) implements Formula {
+        @Override
+        public double value(Names names) {
+            return how.applyAsDouble(to.value(names));
+        }
+
+        @Override
+        public void names(Set<String> into) {
+            to.names(into);
+        }
+
+        @Override
+        public void jumps(List<Formula> into) {
+            into.add(to);
         }
     }
 

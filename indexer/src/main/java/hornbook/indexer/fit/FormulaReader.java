@@ -102,8 +102,8 @@ final class FormulaReader {
         return switch (token) {
             case "(" -> inBrackets();
             case "-" -> new Formula.Applied(a -> -a, single());
-            case "ceil" -> new Formula.Applied(Formula::ceil, open());
-            case "floor" -> new Formula.Applied(Formula::floor, open());
+            case "ceil" -> new Formula.Whole(Formula::ceil, open());
+            case "floor" -> new Formula.Whole(Formula::floor, open());
             case "abs" -> new Formula.Applied(Math::abs, open());
             default -> {
                 if (Character.isDigit(token.charAt(0))) {

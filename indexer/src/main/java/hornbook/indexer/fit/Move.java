@@ -3,6 +3,8 @@ package hornbook.indexer.fit;
 import hornbook.catalogue.entry.Direction;
 import hornbook.catalogue.entry.Operation;
 import hornbook.catalogue.entry.Working;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -57,6 +59,13 @@ record Move(
 
     int most() {
         return working.most() == null ? 1 : working.most();
+    }
+
+    /** Whether any amount of it is at least one unit of work. */
+    boolean unitsStarted() {
+        List<Formula> jumps = new ArrayList<>();
+        units.jumps(jumps);
+        return !jumps.isEmpty() || units instanceof Formula.Named(String name) && name.equals("n");
     }
 
     int pieces() {

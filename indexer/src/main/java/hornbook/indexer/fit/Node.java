@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /** A piece part of the way through the work. Not changed once it stands in the search. */
@@ -14,6 +15,9 @@ final class Node {
     final Map<String, Value> changed;
     /** What was lost on the way and has to be put back. */
     final Map<String, Want> owed;
+
+    /** Stock that the next operation on a dimension has to take at least: the last one is not surer than that, mm. */
+    final Map<String, Double> leaves;
 
     final List<Done> steps;
     final Set<String> setUp;
@@ -41,6 +45,7 @@ final class Node {
         this.piece = piece;
         changed = Map.of();
         owed = Map.of();
+        leaves = Map.of();
         steps = List.of();
         setUp = Set.of();
     }
@@ -49,6 +54,7 @@ final class Node {
         piece = before.piece;
         this.changed = changed;
         owed = new HashMap<>(before.owed);
+        leaves = new HashMap<>(before.leaves);
         steps = new ArrayList<>(before.steps);
         setUp = new HashSet<>(before.setUp);
         minutes = before.minutes;
@@ -80,5 +86,42 @@ final class Node {
     /** Whether nothing done so far is for good. */
     boolean reversible() {
         return steps.stream().allMatch(done -> done.move().operation().reversible());
+    }
+
+    /** Notes an operation in a copy that does not stand in the search yet. */
+    void done(Move move, @Nullable Value from, Value to, Permit.Given given, Minutes minutes, Aim aim, int pieces) {
+        Sight sight = given.sight();
+        double spent = minutes.of(move, setUp.add(move.id()), move.units().value(sight), pieces);
+        changed.put(move.dimension(), to);
+        leaves.put(move.dimension(), move.leaves());
+        this.minutes += spent;
+        String taken = move.takesEnd() ? end : null;
+        steps.add(new Done(move, from, to, given.n(), spent, new TreeSet<>(given.asks()), taken, sight));
+        if (move.takesEnd() && move.working().leaves() != null) {
+            sawn += sight.value("amt");
+        }
+        if (aim.want(this, move.dimension()).orElse(null) instanceof Want.Between between
+                && to instanceof Value.Amount(double mm, double _)) {
+            off += Math.abs(mm - between.middle());
+        }
+        move.working().marks().forEach((dimension, word) -> mark(dimension, word, aim));
+        move.working().grows().forEach((word, formula) -> grow(word, FormulaReader.formula(formula), sight));
+    }
+
+    private void mark(String dimension, String word, Aim aim) {
+        Value was = value(dimension);
+        changed.put(dimension, new Value.Word(word));
+        if (was != null && !aim.wants().containsKey(dimension)) {
+            owed.put(dimension, new Want.Among(List.of(was.shown())));
+        }
+    }
+
+    /** Half to all of the most it can grow by. */
+    private void grow(String word, Formula formula, Sight sight) {
+        String works = piece.craft().fitting().works().get(word);
+        double most = formula.value(sight);
+        if (works != null && value(works) instanceof Value.Amount(double mm, double doubt) && !Double.isNaN(most)) {
+            changed.put(works, new Value.Amount(mm + 0.75 * most, doubt + 0.25 * most));
+        }
     }
 }

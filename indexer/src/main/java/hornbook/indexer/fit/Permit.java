@@ -6,7 +6,23 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /** Whether an operation may be put to a piece. */
-record Permit(Aim aim, Rack rack) {
+final class Permit {
+    private final Aim aim;
+    private final Rack rack;
+    private boolean lacked;
+    /** Further than this many times its size nothing is made larger. */
+    private static final double FAR = 10;
+
+    Permit(Aim aim, Rack rack) {
+        this.aim = aim;
+        this.rack = rack;
+    }
+
+    /** Whether something was refused for want of a tool alone. */
+    boolean lacked() {
+        return lacked;
+    }
+
     /**
      * It may.
      *
@@ -22,15 +38,28 @@ record Permit(Aim aim, Rack rack) {
     }
 
     Optional<Given> given(Move move, Node node, @Nullable Value from, Value to) {
+        if (!enoughLeft(move, node, from, to)) {
+            return Optional.empty();
+        }
         for (int n = 1; n <= move.most(); n++) {
             Sight sight = aim.sight(node, move, from, to, n);
             if (within(move, sight, n) && holds(move, sight)) {
-                return rack.lacks(move, to, sight).isPresent()
-                        ? Optional.empty()
-                        : Optional.of(new Given(n, asks(move, sight), sight));
+                if (rack.lacks(move, to, sight).isPresent()) {
+                    lacked = true;
+                    return Optional.empty();
+                }
+                return Optional.of(new Given(n, asks(move, sight), sight));
             }
         }
         return Optional.empty();
+    }
+
+    /** What is no surer than by some stock is not worked by less. */
+    private static boolean enoughLeft(Move move, Node node, @Nullable Value from, Value to) {
+        return move.sets()
+                || !(from instanceof Value.Amount(double begun, double _)
+                        && to instanceof Value.Amount(double ended, double _))
+                || Math.abs(ended - begun) >= node.leaves.getOrDefault(move.dimension(), 0.0) - Formula.NOTHING;
     }
 
     /** By its own limit; setting has none but its check. */
@@ -38,6 +67,23 @@ record Permit(Aim aim, Rack rack) {
         Double most = move.operation().maxAmount();
         double amount = sight.value("amt");
         return most == null || move.sets() || Double.isNaN(amount) || amount <= most * n + Formula.NOTHING;
+    }
+
+    /** Whether it may be done at all from there: checks are straight lines, what breaks at both ends breaks between. */
+    boolean anywhere(Move move, Node node, @Nullable Value from) {
+        if (move.sets() || !(from instanceof Value.Amount(double mm, double _))) {
+            return true;
+        }
+        Double most = move.operation().maxAmount();
+        double far = most == null ? mm : most * move.most();
+        return move.makesSmaller() && between(move, node, from, mm, Math.max(0, mm - far))
+                || move.makesLarger() && between(move, node, from, mm, most == null ? FAR * mm : mm + far);
+    }
+
+    private boolean between(Move move, Node node, Value from, double one, double other) {
+        Sight near = aim.sight(node, move, from, Value.of(one), move.most());
+        Sight far = aim.sight(node, move, from, Value.of(other), move.most());
+        return move.check().all().stream().noneMatch(comparison -> comparison.brokenBetween(near, far));
     }
 
     private static boolean holds(Move move, Sight sight) {

@@ -8,49 +8,63 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The cheapest way to make one piece fit: every choice of operations, each at most once a dimension, in the order of
- * work, each with every end it can sensibly have. What costs more than the best so far is not followed.
+ * work, each with every end it can sensibly have. What costs more than the best so far, or comes again to where the
+ * piece has been for less, is not followed.
  */
 final class Search {
     private final Aim aim;
-    private final Rack rack;
+    private final Piece piece;
     private final Charges charges;
     private final Minutes minutes;
     private final List<Move> moves;
     private final Ends ends;
+    private final Permit permit;
+    private final Ahead ahead;
     private @Nullable Plan best;
     private @Nullable Move joining;
+    private Seen seen = new Seen();
 
-    Search(Aim aim, Rack rack, Charges charges, Minutes minutes, Craft craft) {
+    Search(Aim aim, Rack rack, Charges charges, Minutes minutes, Piece piece) {
         this.aim = aim;
-        this.rack = rack;
         this.charges = charges;
         this.minutes = minutes;
-        this.moves = craft.moves();
+        this.piece = piece;
+        this.moves = new Doable(aim, piece).of(piece.craft().moves());
         this.ends = new Ends(aim, moves, rack);
+        this.permit = new Permit(aim, rack);
+        this.ahead = new Ahead(aim, minutes, moves);
     }
 
     /** The best plan; none where the piece cannot be made to fit. */
-    Optional<Plan> best(Piece piece) {
+    Optional<Plan> best() {
         best = null;
-        Node start = begun(piece);
-        joining = null;
-        go(0, start);
+        Node start = begun();
+        searched(start, null);
         for (Move move : moves) {
             if (move.pieces() > 1) {
-                joining = move;
-                go(0, start);
+                searched(start, move);
             }
         }
         return Optional.ofNullable(best);
     }
 
+    /** Whether something was refused for want of a tool alone. */
+    boolean lackedTools() {
+        return permit.lacked();
+    }
+
+    private void searched(Node start, @Nullable Move join) {
+        joining = join;
+        seen = new Seen();
+        go(0, start);
+    }
+
     /** What belongs to every such making is done whatever else is. */
-    private Node begun(Piece piece) {
+    private Node begun() {
         Node node = new Node(piece).copy();
         for (Move move : piece.craft().through()) {
             Sight sight = aim.sight(node, move, null, null, 1);
@@ -63,54 +77,69 @@ final class Search {
         return node;
     }
 
-    private void go(int at, Node node) {
-        if (best != null && node.minutes > best.total() + Formula.NOTHING) {
+    /** Tries every operation from that place on as the next that is done; then none. */
+    private void go(int from, Node node) {
+        Plan soFar = new Plan(node, node.minutes, charges.of(node, aim.count(), aim));
+        if (hopeless(from, node, soFar)) {
             return;
         }
-        if (at == moves.size()) {
-            finish(node);
-            return;
-        }
-        Move move = moves.get(at);
-        if (move.pieces() == 1 || move.equals(joining)) {
-            for (Value to : ends.of(at, node, node.value(move.dimension()))) {
-                for (Node next : done(move, node, to)) {
+        for (int at = from; at < moves.size(); at++) {
+            Move move = moves.get(at);
+            List<Value> to = ends(at, node);
+            if (!to.isEmpty() && (hopeless(at, node, soFar) || seen.forLess(at, node))) {
+                return;
+            }
+            for (Value end : to) {
+                for (Node next : done(move, node, end)) {
                     go(at + 1, next);
                 }
             }
+            if (move.equals(joining) || aim.unmet(node, move.dimension()) && !altered(move.dimension(), at + 1)) {
+                return;
+            }
         }
-        boolean last = !altered(move.dimension(), at + 1) && aim.unmet(node, move.dimension());
-        if (!last && !move.equals(joining)) {
-            go(at + 1, node);
+        if (fits(node) && (best == null || soFar.betterThan(best))) {
+            best = soFar;
         }
+    }
+
+    private List<Value> ends(int at, Node node) {
+        Move move = moves.get(at);
+        Value from = node.value(move.dimension());
+        boolean apart = move.pieces() > 1 && !move.equals(joining);
+        return apart || !permit.starts(move, from) || !permit.anywhere(move, node, from)
+                ? List.of()
+                : ends.of(at, node, from);
+    }
+
+    private boolean hopeless(int at, Node node, Plan soFar) {
+        double least = ahead.least(at, node);
+        return least == Double.POSITIVE_INFINITY
+                || best != null && (!soFar.betterThan(best) || soFar.total() + least > best.total() + Formula.NOTHING);
     }
 
     /** Whether a move from that place on can still change a dimension. */
     private boolean altered(String dimension, int from) {
-        return moves.subList(from, moves.size()).stream()
-                .anyMatch(m -> m.dimension().equals(dimension)
-                        || !m.working().grows().isEmpty()
-                        || m.working().marks().containsKey(dimension));
-    }
-
-    private void finish(Node node) {
-        Set<String> all = new LinkedHashSet<>(aim.wants().keySet());
-        all.addAll(node.owed.keySet());
-        if (all.stream().noneMatch(dimension -> aim.unmet(node, dimension))) {
-            Plan plan = new Plan(node, node.minutes, charges.of(node, aim.count(), aim));
-            if (best == null || plan.betterThan(best)) {
-                best = plan;
+        for (Move move : moves.subList(from, moves.size())) {
+            if (move.dimension().equals(dimension)
+                    || !move.working().grows().isEmpty()
+                    || move.working().marks().containsKey(dimension)) {
+                return true;
             }
         }
+        return false;
+    }
+
+    private boolean fits(Node node) {
+        Set<String> all = new LinkedHashSet<>(aim.wants().keySet());
+        all.addAll(node.owed.keySet());
+        return all.stream().noneMatch(dimension -> aim.unmet(node, dimension));
     }
 
     /** The piece after the operation, once for each end it may be done at; none where it may not be done. */
     private List<Node> done(Move move, Node node, Value to) {
         Value from = node.value(move.dimension());
-        if (!new Permit(aim, rack).starts(move, from)) {
-            return List.of();
-        }
-        Optional<Permit.Given> given = new Permit(aim, rack).given(move, node, from, to);
+        Optional<Permit.Given> given = permit.given(move, node, from, to);
         if (given.isEmpty()) {
             return List.of();
         }
@@ -119,7 +148,8 @@ final class Search {
             Node next = node.copy();
             if (lose(next, end.getValue(), given.get().sight())) {
                 next.end = end.getKey().isEmpty() ? next.end : end.getKey();
-                set(next, move, from, to, given.get());
+                int joined = joining != null && move.order() < joining.order() ? joining.pieces() : 1;
+                next.done(move, from, to, given.get(), minutes, aim, aim.count() * joined);
                 all.add(next);
             }
         }
@@ -161,53 +191,5 @@ final class Search {
             }
         }
         return true;
-    }
-
-    private void set(Node next, Move move, @Nullable Value from, Value to, Permit.Given given) {
-        int pieces = aim.count() * (joining != null && move.order() < joining.order() ? joining.pieces() : 1);
-        double units = move.units().value(given.sight());
-        double spent = minutes.of(move, next.setUp.add(move.id()), units, pieces);
-        Set<String> asks = new TreeSet<>(given.asks());
-        next.changed.put(move.dimension(), to);
-        next.minutes += spent;
-        next.steps.add(new Node.Done(
-                move,
-                from,
-                to,
-                given.n(),
-                spent,
-                asks,
-                next.end != null && move.takesEnd() ? next.end : null,
-                given.sight()));
-        if (move.takesEnd() && move.working().leaves() != null) {
-            next.sawn += given.sight().value("amt");
-        }
-        if (aim.want(next, move.dimension()).orElse(null) instanceof Want.Between between
-                && to instanceof Value.Amount(double mm, double _)) {
-            next.off += Math.abs(mm - between.middle());
-        }
-        move.working().marks().forEach((dimension, word) -> mark(next, dimension, word));
-        move.working()
-                .grows()
-                .forEach((word, formula) -> grow(next, word, FormulaReader.formula(formula), given.sight()));
-    }
-
-    private void mark(Node next, String dimension, String word) {
-        Value was = next.value(dimension);
-        next.changed.put(dimension, new Value.Word(word));
-        if (was != null && !aim.wants().containsKey(dimension)) {
-            next.owed.put(dimension, new Want.Among(List.of(was.shown())));
-        }
-    }
-
-    /** Half to all of the most it can grow by. */
-    private static void grow(Node next, String word, Formula formula, Sight sight) {
-        String works = next.piece.craft().fitting().works().get(word);
-        double most = formula.value(sight);
-        if (works != null
-                && next.value(works) instanceof Value.Amount(double mm, double doubt)
-                && !Double.isNaN(most)) {
-            next.changed.put(works, new Value.Amount(mm + 0.75 * most, doubt + 0.25 * most));
-        }
     }
 }

@@ -7,7 +7,6 @@ import hornbook.shared.shop.Lot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -43,24 +42,21 @@ final class Trying {
     void tried(Piece piece) {
         Aim aim = aims.of(piece);
         Why barred = barred(piece);
-        Optional<Plan> plan = barred == null ? search(aim, piece, rack) : Optional.empty();
-        if (plan.isPresent()) {
-            plans.add(plan.get());
-        } else {
-            Why why = barred == null ? why(aim, piece) : barred;
-            refused.add(new No(piece, why, far(aim, piece)));
+        if (barred != null) {
+            refused.add(new No(piece, barred, far(aim, piece)));
+            return;
         }
-    }
-
-    private Optional<Plan> search(Aim aim, Piece piece, Rack tools) {
-        return Reach.possible(aim, piece)
-                ? new Search(aim, tools, charges, minutes, piece.craft()).best(piece)
-                : Optional.empty();
+        Search search = new Search(aim, rack, charges, minutes, piece);
+        search.best().ifPresentOrElse(plans::add, () -> {
+            Why why = search.lackedTools() ? lacking(aim, piece) : new Reasons(aim, piece).why();
+            refused.add(new No(piece, why, far(aim, piece)));
+        });
     }
 
     /** With every tool there it could be done: then it is the tool that lacks. */
-    private Why why(Aim aim, Piece piece) {
-        return search(aim, piece, Rack.FULL)
+    private Why lacking(Aim aim, Piece piece) {
+        return new Search(aim, Rack.FULL, charges, minutes, piece)
+                .best()
                 .map(plan -> new Why(Reason.LACKS_TOOL, lacking(plan)))
                 .orElseGet(() -> new Reasons(aim, piece).why());
     }
