@@ -20,6 +20,8 @@ public final class Row {
     /** Where each piece begins; one more at the end. */
     private final int[] starts = new int[PIECES + 1];
 
+    private final @Nullable String[] read = new @Nullable String[PIECES];
+
     private Row(byte[] bytes) {
         this.bytes = bytes;
         int piece = 1;
@@ -102,8 +104,13 @@ public final class Row {
     }
 
     private String piece(int number) {
-        int from = starts[number];
-        return new String(bytes, from, starts[number + 1] - 1 - from, StandardCharsets.UTF_8);
+        String known = read[number];
+        if (known == null) {
+            int from = starts[number];
+            known = new String(bytes, from, starts[number + 1] - 1 - from, StandardCharsets.UTF_8);
+            read[number] = known;
+        }
+        return known;
     }
 
     private @Nullable String present(int number) {

@@ -21,9 +21,15 @@ final class Aim {
     private static final double JUST_ABOVE = 1.001;
 
     private final Plan plan;
+    private final List<Unit> telling;
+    private final Set<String> inFull;
+    private final List<String> terms;
 
     Aim(Plan plan) {
         this.plan = plan;
+        this.telling = plan.telling();
+        this.inFull = plan.thingsInFull();
+        this.terms = plan.terms();
     }
 
     /** @param order best first */
@@ -51,11 +57,11 @@ final class Aim {
 
     /** Is it a horn whose name holds every word that tells something? */
     private boolean named(Found found) {
-        List<Unit> telling = plan.telling();
+        if (!horn(found) || telling.stream().noneMatch(unit -> unit.said().length() >= ENOUGH)) {
+            return false;
+        }
         String name = " " + Cutter.joined(found.row().title());
-        return horn(found)
-                && telling.stream().anyMatch(unit -> unit.said().length() >= ENOUGH)
-                && telling.stream().allMatch(unit -> name.contains(" " + unit.said()));
+        return telling.stream().allMatch(unit -> name.contains(" " + unit.said()));
     }
 
     /**
@@ -84,11 +90,10 @@ final class Aim {
     }
 
     private boolean another(Found found) {
-        Set<String> named = plan.thingsInFull();
-        return !named.isEmpty()
+        return !inFull.isEmpty()
                 && Order.open(found)
-                && !named.contains(Order.item(found))
-                && plan.terms().stream().noneMatch(Cutter.joined(found.row().title())::contains);
+                && !inFull.contains(Order.item(found))
+                && terms.stream().noneMatch(Cutter.joined(found.row().title())::contains);
     }
 
     private static boolean horn(Found found) {

@@ -30,11 +30,13 @@ final class QueryReader {
 
     private final View view;
     private final Vocabulary vocabulary;
+    private final Slips slips;
     private final Stems stems = new Stems();
 
-    QueryReader(View view, Vocabulary vocabulary) {
+    QueryReader(View view, Vocabulary vocabulary, Slips slips) {
         this.view = view;
         this.vocabulary = vocabulary;
+        this.slips = slips;
     }
 
     Plan read(String text) {
@@ -68,7 +70,6 @@ final class QueryReader {
         private int at;
 
         Reading(List<Token> said, boolean half, int end) {
-            Slips slips = new Slips(view);
             this.said = new Compounds(view, vocabulary, slips).parted(said, half ? end : -1);
             this.half = half;
             this.end = end;

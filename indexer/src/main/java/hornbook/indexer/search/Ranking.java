@@ -41,16 +41,23 @@ final class Ranking {
     }
 
     List<Hit> hits() {
-        List<Found> found = new ArrayList<>();
-        for (ScoreDoc top : top(query(), Math.max(CANDIDATES, question.limit()))) {
-            found.add(new Found(top.doc, view.row(top.doc), top.score));
-        }
+        List<Found> found = found(top(query(), Math.max(CANDIDATES, question.limit())));
         hornsNamed(found);
         found.sort(Found::order);
         new Beside(view, question).widen(found);
         wordsThemselves(found);
         List<Found> order = new Order(plan).of(found);
         return shown(order.subList(0, Math.min(question.limit(), order.size())));
+    }
+
+    private List<Found> found(ScoreDoc[] top) {
+        Arrays.sort(top, (one, other) -> Integer.compare(one.doc, other.doc));
+        List<Row> rows = view.rows(Arrays.stream(top).mapToInt(one -> one.doc).toArray());
+        List<Found> found = new ArrayList<>();
+        for (int i = 0; i < top.length; i++) {
+            found.add(new Found(top[i].doc, rows.get(i), top[i].score));
+        }
+        return found;
     }
 
     /** Horns that meet every word: among many lots of the make they would not be seen. */
@@ -62,9 +69,9 @@ final class Ranking {
         BooleanQuery.Builder all = new BooleanQuery.Builder();
         telling.forEach(unit -> all.add(query(unit), BooleanClause.Occur.MUST));
         all.add(kinds(Aim.HORNS), BooleanClause.Occur.FILTER);
-        for (ScoreDoc horn : top(all.build(), HORNS)) {
-            if (found.stream().noneMatch(known -> known.document() == horn.doc)) {
-                found.add(new Found(horn.doc, view.row(horn.doc), horn.score));
+        for (Found horn : found(top(all.build(), HORNS))) {
+            if (found.stream().noneMatch(known -> known.document() == horn.document())) {
+                found.add(horn);
             }
         }
     }

@@ -6,8 +6,10 @@ import hornbook.indexer.words.Cutter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.search.DocIdSetIterator;
@@ -21,6 +23,8 @@ final class Reasons {
     private final View view;
     private final Vocabulary vocabulary;
     private final Plan plan;
+    /** The same way is met by many hits; what it means is looked up once. */
+    private final Map<Way, String> readings = new IdentityHashMap<>();
 
     Reasons(View view, Vocabulary vocabulary, Plan plan) {
         this.view = view;
@@ -106,7 +110,7 @@ final class Reasons {
             if (unit.sort() == Unit.Sort.PAIR) {
                 continue;
             }
-            String reading = one.way().reading();
+            String reading = readings.computeIfAbsent(one.way(), Way::reading);
             if (!reading.isEmpty()) {
                 said.add("“" + unit.said() + "” " + reading);
             } else if (unit.sort() == Unit.Sort.SIZE || one.way().by() instanceof Way.By.OfSize) {

@@ -8,6 +8,7 @@ import java.util.List;
 /** Finds what a repairer types. Total: any text has an answer, be it empty. */
 public final class Search {
     private final ShopIndex index;
+    private final Remembered remembered = new Remembered();
 
     public Search(ShopIndex index) {
         this.index = index;
@@ -28,9 +29,9 @@ public final class Search {
         return index.ask(view -> answer(view, question, start));
     }
 
-    private static Answer answer(View view, Question question, long start) {
+    private Answer answer(View view, Question question, long start) {
         Vocabulary vocabulary = new Vocabulary(view);
-        Plan plan = new QueryReader(view, vocabulary).read(question.text());
+        Plan plan = new QueryReader(view, vocabulary, new Slips(view, remembered.in(view))).read(question.text());
         List<Hit> hits = new Ranking(view, vocabulary, plan, question).hits();
         return new Answer(hits, (System.nanoTime() - start) / 1e6, view.asOf().orElse(null));
     }

@@ -5,7 +5,6 @@ import hornbook.indexer.index.View;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -28,10 +27,12 @@ final class Slips {
     private static final int MOST = 8;
 
     private final View view;
-    private final Map<String, List<String>> known = new HashMap<>();
+    private final Map<String, List<String>> known;
 
-    Slips(View view) {
+    /** @param known what was found before in the same index; is added to */
+    Slips(View view, Map<String, List<String>> known) {
         this.view = view;
+        this.known = known;
     }
 
     /** Words of the index and terms of the trade one slip from a word; with the rest of it still to be typed if half. */
