@@ -1,10 +1,7 @@
 package hornbook.shared.exchange;
 
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -22,23 +19,8 @@ final class BentSize {
     private static final Pattern THREE = Pattern.compile("(\\d{1,2})[./](\\d{1,2})[./](\\d{2}|\\d{4})\\.?");
     private static final Pattern NUMBER = Pattern.compile("\\d{5}");
 
-    /** Months as English, German, French, Spanish and Italian programs shorten them (from memory). */
-    private static final List<Set<String>> MONTHS = List.of(
-            Set.of("jan", "janv", "ene", "gen", "jän"),
-            Set.of("feb", "févr", "fév"),
-            Set.of("mar", "mär", "mrz", "mars", "märz"),
-            Set.of("apr", "avr", "abr"),
-            Set.of("may", "mai", "mag"),
-            Set.of("jun", "juin", "giu", "june", "juni"),
-            Set.of("jul", "juil", "lug", "july", "juli"),
-            Set.of("aug", "août", "ago"),
-            Set.of("sep", "sept", "set"),
-            Set.of("oct", "okt", "ott"),
-            Set.of("nov"),
-            Set.of("dec", "dez", "déc", "dic"));
-
     /** Day 0 of the spreadsheet programs' count of days. */
-    private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
+    static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
 
     private static final Set<Integer> DENOMINATORS = Set.of(2, 4, 8, 16, 32, 64);
     private static final int FEWEST_TURNS = 18;
@@ -110,9 +92,9 @@ final class BentSize {
         Matcher iso = ISO.matcher(cell);
         Matcher three = THREE.matcher(cell);
         if (monthYear.matches()) {
-            return month(monthYear.group(1)).map(m -> new Day(m, 0, number(monthYear, 2), true));
+            return Months.shortened(monthYear.group(1)).map(m -> new Day(m, 0, number(monthYear, 2), true));
         } else if (dayMonth.matches()) {
-            return month(dayMonth.group(2)).map(m -> new Day(m, number(dayMonth, 1), 0, true));
+            return Months.shortened(dayMonth.group(2)).map(m -> new Day(m, number(dayMonth, 1), 0, true));
         } else if (iso.matches()) {
             return Optional.of(new Day(number(iso, 2), number(iso, 3), number(iso, 1), true));
         } else if (three.matches()) {
@@ -122,25 +104,11 @@ final class BentSize {
     }
 
     private static Optional<Day> counted(int days) {
-        try {
-            LocalDate day = DAY_ZERO.plusDays(days);
-            return Optional.of(new Day(day.getMonthValue(), day.getDayOfMonth(), day.getYear(), true));
-        } catch (DateTimeException e) {
-            return Optional.empty();
-        }
+        LocalDate day = DAY_ZERO.plusDays(days);
+        return Optional.of(new Day(day.getMonthValue(), day.getDayOfMonth(), day.getYear(), true));
     }
 
     private static int number(Matcher matcher, int group) {
         return Integer.parseInt(matcher.group(group));
-    }
-
-    private static Optional<Integer> month(String word) {
-        String folded = word.toLowerCase(Locale.ROOT);
-        for (int i = 0; i < MONTHS.size(); i++) {
-            if (MONTHS.get(i).contains(folded)) {
-                return Optional.of(i + 1);
-            }
-        }
-        return Optional.empty();
     }
 }

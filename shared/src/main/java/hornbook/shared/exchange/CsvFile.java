@@ -15,6 +15,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 
 /**
  * A CSV file read whole, with a header row.
@@ -25,6 +26,7 @@ import java.util.Map;
  * @param ragged the cells of those with more or fewer, as far as they go; what is over stands in the last
  */
 public record CsvFile(String name, List<String> columns, List<Row> rows, List<Refusal> refused, List<Row> ragged) {
+    private static final String NAMELESS = "column ";
 
     /** Reads a file of UTF-8, separated by commas; what cannot be read stands in {@link #refused()}. */
     public static CsvFile read(Path file) {
@@ -36,7 +38,46 @@ public record CsvFile(String name, List<String> columns, List<Row> rows, List<Re
         }
     }
 
+    /** A person's own list: nameless columns are named by their letter, and a name that stands twice gets a number. */
+    static CsvFile ofList(String name, String text, char separator) {
+        return read(name, text, separator, CsvFile::apart);
+    }
+
     static CsvFile read(String name, String text, char separator) {
+        return read(name, text, separator, UnaryOperator.identity());
+    }
+
+    private static List<String> apart(List<String> headings) {
+        List<String> apart = new ArrayList<>();
+        for (int i = 0; i < headings.size(); i++) {
+            String heading = headings.get(i).isEmpty() ? NAMELESS + letters(i) : headings.get(i);
+            String name = heading;
+            for (int n = 2; apart.contains(name); n++) {
+                name = heading + " (" + n + ")";
+            }
+            apart.add(name);
+        }
+        return apart;
+    }
+
+    /** As spreadsheet programs call their columns: A to Z, then AA. */
+    private static String letters(int column) {
+        String last = String.valueOf((char) ('A' + column % 26));
+        return column < 26 ? last : letters(column / 26 - 1) + last;
+    }
+
+    /** Without nameless columns in which nothing stands. */
+    CsvFile withoutBlankColumns() {
+        List<String> kept = columns.stream()
+                .filter(column -> !column.startsWith(NAMELESS)
+                        || rows.stream()
+                                .anyMatch(row ->
+                                        !row.cells().getOrDefault(column, "").isBlank()))
+                .toList();
+        return new CsvFile(name, kept, rows, refused, ragged);
+    }
+
+    private static CsvFile read(String name, String text, char separator, UnaryOperator<List<String>> headings) {
         CsvFile read = new CsvFile(name, new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
         long last = 1;
         try (CsvReader<CsvRecord> reader = CsvReader.builder()
@@ -45,7 +86,7 @@ public record CsvFile(String name, List<String> columns, List<Row> rows, List<Re
                 .allowExtraFields(true)
                 .ofCsvRecord(text)) {
             for (CsvRecord record : reader) {
-                read.take(record);
+                read.take(record, headings);
                 last = record.getStartingLineNumber();
             }
         } catch (CsvParseException | UncheckedIOException | IOException e) {
@@ -64,10 +105,10 @@ public record CsvFile(String name, List<String> columns, List<Row> rows, List<Re
         return new CsvFile(name, List.of(), List.of(), List.of(Refusal.wholeFile(name, why)), List.of());
     }
 
-    private void take(CsvRecord record) {
+    private void take(CsvRecord record, UnaryOperator<List<String>> headings) {
         List<String> cells = record.getFields();
         if (columns.isEmpty()) {
-            columns.addAll(cells.stream().map(String::strip).toList());
+            columns.addAll(headings.apply(cells.stream().map(String::strip).toList()));
             return;
         }
         long number = rows.size() + refused.size() + 2L;

@@ -6,12 +6,14 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Horns, as a list of them tells what they are. */
 final class HornRows implements SheetRows {
     private static final String UNLISTED = "unlisted";
+    private static final Pattern SHORTENED = Pattern.compile("\\d([.,]\\d+)?[eE]\\+\\d+");
 
     private final Names names;
     private final Owners owners;
@@ -44,7 +46,7 @@ final class HornRows implements SheetRows {
                 modelId.orElse(UNLISTED),
                 makeId.orElse(null),
                 instrument,
-                cells.cell("serial"),
+                serial(cells.cell("serial")),
                 null,
                 null,
                 owners.code(writing, cells.cell("owner")),
@@ -54,5 +56,16 @@ final class HornRows implements SheetRows {
                 Stream.of(asText.isEmpty() ? "" : "listed as " + asText, cells.cell("note"))
                         .filter(part -> !part.isEmpty())
                         .collect(Collectors.joining("; "))));
+    }
+
+    /** Spreadsheet programs shorten long numbers, and what was left out is lost. */
+    private static String serial(String cell) {
+        if (SHORTENED.matcher(cell).matches()) {
+            throw new CellRefused(
+                    "serial",
+                    "“" + cell
+                            + "” was shortened by a spreadsheet program: write it in full, and set the column to text");
+        }
+        return cell;
     }
 }

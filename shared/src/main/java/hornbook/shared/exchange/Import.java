@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -53,6 +54,29 @@ public final class Import {
             return !dryRun && (sheets.changed() || !entries.entries().isEmpty());
         });
         return sheets.report(entries);
+    }
+
+    /**
+     * Writes the rows that were refused as files of the same names, each row with why: corrected, that folder comes back
+     * in.
+     *
+     * @throws BadInput where the folder cannot be written, or is the one that was read
+     */
+    public void rowsToFix(Path folder, ImportReport report, Path to) {
+        try {
+            Files.createDirectories(to);
+        } catch (IOException e) {
+            throw new BadInput(to + " cannot be made: name a folder that may be written");
+        }
+        for (Kind<?> kind : Kind.KEPT) {
+            List<Refusal> refused = report.refused().stream()
+                    .filter(no -> no.row() > 0 && no.file().equals(kind.file()))
+                    .toList();
+            if (!refused.isEmpty()) {
+                Path file = folder.resolve(kind.file());
+                RowsToFix.write(CsvFile.read(file), refused, file, to.resolve(kind.file()));
+            }
+        }
     }
 
     private static boolean readSettings(Path folder, Sheets sheets) {

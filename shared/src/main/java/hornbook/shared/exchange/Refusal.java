@@ -13,6 +13,11 @@ import org.jspecify.annotations.Nullable;
 public record Refusal(
         String file, long row, long line, @Nullable String field, String why) {
 
+    /** Which row, as a person finds it: blank rows and titles above shift it against the line of the file. */
+    public String at() {
+        return row == 0 ? file : "row " + row + (line == row ? "" : " (line " + line + ")");
+    }
+
     /** A file of which nothing can be taken. */
     public static Refusal wholeFile(String file, String why) {
         return new Refusal(file, 0, 0, null, why);

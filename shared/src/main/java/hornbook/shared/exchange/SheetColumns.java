@@ -3,7 +3,6 @@ package hornbook.shared.exchange;
 import hornbook.shared.shop.BadInput;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -37,7 +36,7 @@ record SheetColumns(Map<String, String> byField) {
             free(columns, byField, field, List.of(field)).ifPresent(column -> byField.put(field, column));
         }
         for (String field : kind.fields()) {
-            free(columns, byField, field, SheetKind.headings(field)).ifPresent(column -> {
+            free(columns, byField, field, Headings.of(kind, field)).ifPresent(column -> {
                 byField.put(field, column);
                 remarks.add("column “" + column + "” was read as " + field + ": say otherwise with --map");
             });
@@ -71,20 +70,15 @@ record SheetColumns(Map<String, String> byField) {
             return Optional.empty();
         }
         return headings.stream()
-                .flatMap(heading ->
-                        columns.stream().filter(column -> folded(column).equals(heading)))
+                .flatMap(heading -> columns.stream()
+                        .filter(column -> Headings.folded(column).equals(heading)))
                 .filter(column -> !byField.containsValue(column))
                 .findFirst();
-    }
-
-    private static String folded(String heading) {
-        String text = heading.strip().toLowerCase(Locale.ROOT);
-        return text.contains("_") && !text.contains(" ") ? text : text.replaceAll("\\s+", " ");
     }
 
     /** A row's cell of a field, empty where no column holds it. */
     String cell(Row row, String field) {
         String column = byField.get(field);
-        return column == null ? "" : row.cells().getOrDefault(column, "").strip();
+        return column == null ? "" : SheetCells.said(row.cells().getOrDefault(column, ""));
     }
 }

@@ -3,6 +3,7 @@ package hornbook.shared.exchange;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -13,9 +14,16 @@ import org.jspecify.annotations.Nullable;
  * believed where another day of the column leaves no choice.
  */
 final class SheetDates {
-    private static final Pattern ISO = Pattern.compile("(\\d{4})-(\\d{1,2})-(\\d{1,2})(?:[T ].*)?");
-    private static final Pattern POINTS = Pattern.compile("(\\d{1,2})\\. ?(\\d{1,2})\\. ?(\\d{4})");
-    private static final Pattern STROKES = Pattern.compile("(\\d{1,2})/(\\d{1,2})/(\\d{4})");
+    private static final Pattern ISO = Pattern.compile("(\\d{4})[-/.](\\d{1,2})[-/.](\\d{1,2})(?:[T ].*)?");
+    private static final Pattern POINTS = Pattern.compile("(\\d{1,2})\\. ?(\\d{1,2})\\. ?(\\d{4}|\\d{2})");
+    private static final Pattern STROKES = Pattern.compile("(\\d{1,2})/(\\d{1,2})/(\\d{4}|\\d{2})(?: .*)?");
+    private static final Pattern DAY_NAMED =
+            Pattern.compile("(\\d{1,2})\\.?[ -](\\p{L}{3,12})\\.?,?[ -](\\d{4}|\\d{2})");
+    private static final Pattern MONTH_NAMED = Pattern.compile("(\\p{L}{3,12})\\.? (\\d{1,2}),? (\\d{4})");
+    private static final Pattern COUNTED = Pattern.compile("[34]\\d{4}");
+
+    /** Two digits below this are years of this century. */
+    private static final int CENTURY_TURNS = 70;
 
     private enum Order {
         DAY_FIRST,
@@ -24,9 +32,12 @@ final class SheetDates {
 
     private final String field;
     private final @Nullable Order settled;
+    private final List<String> remarks;
 
-    SheetDates(String field, Collection<String> cells) {
+    /** @param cells what stands in the column, from which the order of day and month is told */
+    SheetDates(String field, Collection<String> cells, List<String> remarks) {
         this.field = field;
+        this.remarks = remarks;
         boolean day = cells.stream().anyMatch(cell -> only(cell, Order.DAY_FIRST));
         boolean month = cells.stream().anyMatch(cell -> only(cell, Order.MONTH_FIRST));
         this.settled = day == month ? null : day ? Order.DAY_FIRST : Order.MONTH_FIRST;
@@ -34,7 +45,7 @@ final class SheetDates {
 
     /** In words, how days with strokes would be read in these cells. */
     static String order(Collection<String> cells) {
-        Order settled = new SheetDates("", cells).settled;
+        Order settled = new SheetDates("", cells, List.of()).settled;
         return settled == null
                 ? "with strokes, day or month first: not to be told"
                 : settled == Order.DAY_FIRST ? "day first" : "month first";
@@ -60,16 +71,44 @@ final class SheetDates {
         if (cell.isEmpty()) {
             return null;
         }
+        return plain(cell)
+                .or(() -> named(cell))
+                .or(() -> counted(cell))
+                .orElseThrow(() ->
+                        new CellRefused(field, "“" + cell + "” is no day: write it as 2026-09-30, the year in full"));
+    }
+
+    private Optional<LocalDate> plain(String cell) {
         Matcher iso = ISO.matcher(cell);
         Matcher points = POINTS.matcher(cell);
         Matcher strokes = STROKES.matcher(cell);
-        Optional<LocalDate> day = iso.matches()
-                ? day(iso.group(1), iso.group(2), iso.group(3))
-                : points.matches()
-                        ? day(points.group(3), points.group(2), points.group(1))
-                        : strokes.matches() ? strokes(cell, strokes) : Optional.empty();
-        return day.orElseThrow(
-                () -> new CellRefused(field, "“" + cell + "” is no day: write it as 2026-09-30, the year in full"));
+        if (iso.matches()) {
+            return day(iso.group(1), iso.group(2), iso.group(3));
+        } else if (points.matches()) {
+            return day(points.group(3), points.group(2), points.group(1));
+        }
+        return strokes.matches() ? strokes(cell, strokes) : Optional.empty();
+    }
+
+    private static Optional<LocalDate> named(String cell) {
+        Matcher day = DAY_NAMED.matcher(cell);
+        Matcher month = MONTH_NAMED.matcher(cell);
+        if (day.matches()) {
+            return Months.named(day.group(2)).flatMap(m -> day(day.group(3), String.valueOf(m), day.group(1)));
+        }
+        return month.matches()
+                ? Months.named(month.group(1)).flatMap(m -> day(month.group(3), String.valueOf(m), month.group(2)))
+                : Optional.empty();
+    }
+
+    /** Spreadsheet programs write a day whose column lost its form as the days since 1899. */
+    private Optional<LocalDate> counted(String cell) {
+        if (!COUNTED.matcher(cell).matches()) {
+            return Optional.empty();
+        }
+        LocalDate day = BentSize.DAY_ZERO.plusDays(Long.parseLong(cell));
+        remarks.add("days written as numbers were read as a spreadsheet program counts them: " + cell + " as " + day);
+        return Optional.of(day);
     }
 
     private Optional<LocalDate> strokes(String cell, Matcher m) {
@@ -89,9 +128,14 @@ final class SheetDates {
 
     private static Optional<LocalDate> day(String year, String month, String day) {
         try {
-            return Optional.of(LocalDate.of(Integer.parseInt(year), Integer.parseInt(month), Integer.parseInt(day)));
+            return Optional.of(LocalDate.of(inFull(year), Integer.parseInt(month), Integer.parseInt(day)));
         } catch (DateTimeException e) {
             return Optional.empty();
         }
+    }
+
+    private static int inFull(String year) {
+        int number = Integer.parseInt(year);
+        return year.length() > 2 ? number : number + (number < CENTURY_TURNS ? 2000 : 1900);
     }
 }

@@ -117,7 +117,7 @@ public final class SheetImport {
 
     private static CsvFile sheet(Path file, SheetText text) {
         String name = String.valueOf(file.getFileName());
-        CsvFile sheet = CsvFile.read(name, text.text(), text.separator());
+        CsvFile sheet = CsvFile.ofList(name, text.text(), text.separator()).withoutBlankColumns();
         if (sheet.columns().isEmpty()) {
             String why = sheet.refused().stream().map(Refusal::why).findFirst().orElse("is empty");
             throw new BadInput(name + " " + why);
@@ -132,7 +132,7 @@ public final class SheetImport {
     private static @Nullable Refusal take(
             Writing writing, SheetRows taker, String file, SheetColumns columns, Row row) {
         try {
-            taker.take(writing, field -> columns.cell(row, field));
+            taker.take(writing, field -> sound(field, columns.cell(row, field)));
             return null;
         } catch (CellRefused e) {
             return new Refusal(file, row.number(), row.line(), e.field(), e.why());
@@ -141,22 +141,31 @@ public final class SheetImport {
         }
     }
 
+    private static String sound(String field, String cell) {
+        SheetCells.broken(cell).ifPresent(why -> {
+            throw new CellRefused(field, why);
+        });
+        return cell;
+    }
+
     private SheetRows taker(SheetKind kind, SheetColumns columns, List<Row> rows, List<String> remarks) {
         return books.reading(view -> switch (kind) {
-            case DRAWERS -> new DrawerRows(new SheetPlaces(view, remarks), dates("last_looked_through", columns, rows));
+            case DRAWERS ->
+                new DrawerRows(new SheetPlaces(view, remarks), dates("last_looked_through", columns, rows, remarks));
             case LOTS -> new LotRows(new SheetPlaces(view, remarks), sizes, names, view.today(), remarks);
             case HORNS -> new HornRows(names, new Owners(view), view.today(), remarks);
-            case JOBS -> new JobRows(dates("took_in", columns, rows), dates("done", columns, rows));
-            case HOURS -> new HourRows(dates("date", columns, rows), names, remarks);
+            case JOBS -> new JobRows(dates("took_in", columns, rows, remarks), dates("done", columns, rows, remarks));
+            case HOURS -> new HourRows(dates("date", columns, rows, remarks), names, remarks);
         });
     }
 
     /** One hand writes all the days of a sheet: a day in any of these columns settles the order for each. */
-    private static SheetDates dates(String field, SheetColumns columns, List<Row> rows) {
+    private static SheetDates dates(String field, SheetColumns columns, List<Row> rows, List<String> remarks) {
         return new SheetDates(
                 field,
                 Stream.of("last_looked_through", "took_in", "done", "date")
                         .flatMap(dated -> rows.stream().map(row -> columns.cell(row, dated)))
-                        .toList());
+                        .toList(),
+                remarks);
     }
 }

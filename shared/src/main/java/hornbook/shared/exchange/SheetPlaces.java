@@ -14,11 +14,14 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Places as written on a list: {@code B-4} is the fourth drawer of cabinet B, row by row; {@code oak r2c3} says it all. */
+/**
+ * Places as written on a list: {@code B-4}, {@code B4} or {@code B 4} is the fourth drawer of cabinet B, row by row;
+ * {@code oak r2c3} or {@code oak, row 2, col 3} says it all.
+ */
 final class SheetPlaces {
-    private static final Pattern SPOT =
-            Pattern.compile("(.{1,40}?)[ -]+r(\\d{1,2})c(\\d{1,2})", Pattern.CASE_INSENSITIVE);
-    private static final Pattern NTH = Pattern.compile("(.{1,40}?) ?- ?(\\d{1,4})");
+    private static final Pattern SPOT = Pattern.compile(
+            "(.{1,40}?)[ ,-]+r(?:ow)? ?(\\d{1,2}),? ?c(?:ol(?:umn)?)? ?(\\d{1,2})", Pattern.CASE_INSENSITIVE);
+    private static final Pattern NTH = Pattern.compile("(.{0,39}?\\p{L}) ?[-/#.]? ?(\\d{1,4})");
 
     /** As many as the books allow. */
     private static final int MOST = 99;

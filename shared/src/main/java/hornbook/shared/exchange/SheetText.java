@@ -4,10 +4,8 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.Stream;
 
 /** A spreadsheet's text however it was saved: UTF-8, UTF-16 with its mark, or Windows-1252; by comma, semicolon or tab. */
 record SheetText(String text, char separator, String encoding) {
@@ -15,13 +13,12 @@ record SheetText(String text, char separator, String encoding) {
 
     static SheetText read(Path file, List<String> remarks) throws FileText.Unreadable {
         Decoded decoded = decoded(FileText.bytes(file), remarks);
-        String text = FileText.withoutMark(decoded.text());
-        String header = text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
-        char separator = Stream.of(',', ';', '\t')
-                .max(Comparator.comparingLong(
-                        c -> header.chars().filter(h -> h == c).count()))
-                .orElse(',');
-        return new SheetText(text, separator, decoded.encoding());
+        SheetTop top = SheetTop.of(FileText.withoutMark(decoded.text()));
+        if (top.passedOver() > 0) {
+            remarks.add("the first " + (top.passedOver() == 1 ? "row was" : top.passedOver() + " rows were")
+                    + " passed over: the headings stand below");
+        }
+        return new SheetText(top.text(), top.separator(), decoded.encoding());
     }
 
     private record Decoded(String text, String encoding) {}

@@ -61,7 +61,7 @@ final class Sheets {
             return;
         }
         file.columns().stream()
-                .filter(column -> !kind.columns().names().contains(column))
+                .filter(column -> !kind.columns().names().contains(column) && !column.equals(RowsToFix.WHY))
                 .forEach(
                         column -> remarks.add(file.name() + ": column “" + column + "” is not known and was left out"));
         Map<String, Row> seen = new HashMap<>();

@@ -7,6 +7,7 @@ import hornbook.shared.store.Access;
 import hornbook.shared.store.Books;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -90,5 +91,20 @@ class ImportTest {
         int before = books.deeds(9).size();
         drawers("d-1,c-a,1,1,A,,,right,,\n", false);
         assertThat(books.deeds(9)).hasSize(before);
+    }
+
+    @Test
+    void refusedRowsOfAWholeExportComeBackInOnceTheyAreCorrected() throws Exception {
+        ImportReport report = drawers("d-1,c-a,1,1,A,,,right,,\nd-2,c-a,one,2,B,,,right,,\n", false);
+        assertThat(report.taken()).isEqualTo(2);
+        Path fix = folder.resolve("fix");
+        new Import(books, new NoKnowledge()).rowsToFix(given, report, fix);
+        assertThat(fix).isDirectoryContaining("glob:**drawers.csv").isDirectoryNotContaining("glob:**cabinets.csv");
+        Path rows = fix.resolve("drawers.csv");
+        assertThat(Files.readString(rows)).contains("why it was refused").contains("one");
+        Files.writeString(rows, Files.readString(rows).replace("one", "1"));
+        ImportReport again = new Import(books, new NoKnowledge()).from(fix, false);
+        assertThat(again).isEqualTo(new ImportReport(1, 1, List.of(), List.of()));
+        assertThat(books.all(Drawer.class)).hasSize(2);
     }
 }

@@ -142,8 +142,8 @@ class SheetImportTest {
 
     @Test
     void aMapNamesColumnsAndADryRunChangesNothing() throws Exception {
-        byte[] text = "Ort,Was,Stück\nB-1,cork,4\n".getBytes(StandardCharsets.UTF_8);
-        Map<String, String> map = Map.of("Ort", "drawer", "Was", "title", "Stück", "count");
+        byte[] text = "Gdzie,Co,Ile\nB-1,cork,4\n".getBytes(StandardCharsets.UTF_8);
+        Map<String, String> map = Map.of("Gdzie", "drawer", "Co", "title", "Ile", "count");
         assertThatThrownBy(() -> take(SheetKind.LOTS, text, Map.of(), false))
                 .isInstanceOf(BadInput.class)
                 .hasMessageContaining("--map COLUMN=drawer");
@@ -163,13 +163,17 @@ class SheetImportTest {
                 "Schublade;Teil;Größe;Menge;geprüft\nB-4;Halsschraube;2,5 mm;3;14.3.2025\n"
                         .getBytes(Charset.forName("windows-1252")));
         SheetImport sheets = new SheetImport(books, SIZES, Names.NONE);
-        SheetLook look = sheets.look(file, SheetKind.LOTS, Map.of("Schublade", "drawer"));
+        SheetLook look = sheets.look(file, SheetKind.LOTS, Map.of("Schublade", "drawer", "Teil", ""));
         assertThat(look.encoding()).isEqualTo("Windows-1252");
         assertThat(look.separator()).isEqualTo("semicolon");
         assertThat(look.decimals()).isEqualTo("comma");
         assertThat(look.dates()).isEqualTo("day first");
         assertThat(look.columns()).containsExactly("Schublade", "Teil", "Größe", "Menge", "geprüft");
-        assertThat(look.fields()).containsExactly(Map.entry("Schublade", "drawer"));
+        assertThat(look.fields())
+                .containsOnly(
+                        Map.entry("Schublade", "drawer"),
+                        Map.entry("Größe", "dimensions"),
+                        Map.entry("Menge", "count"));
         assertThat(look.lacking()).containsExactly("title");
         assertThat(look.first())
                 .first()
@@ -180,19 +184,19 @@ class SheetImportTest {
 
     @Test
     void whatWasToldOfColumnsIsRememberedForTheNextList() throws Exception {
-        Map<String, String> told = Map.of("Fach", "drawer", "Teil", "title", "Menge", "count", "qty", "");
-        ImportReport first = take(SheetKind.LOTS, bytes("Fach,Teil,Menge,qty\nB-1,rod,3,9\n"), told, false);
+        Map<String, String> told = Map.of("Gdzie", "drawer", "Co", "title", "Ile", "count", "qty", "");
+        ImportReport first = take(SheetKind.LOTS, bytes("Gdzie,Co,Ile,qty\nB-1,rod,3,9\n"), told, false);
         assertThat(first.taken()).isEqualTo(1);
         assertThat(books.all(Lot.class).getFirst().count()).isEqualTo(new Count.Exact(3));
-        ImportReport second = take(SheetKind.LOTS, "Fach,Teil,Menge,qty\nB-2,screw,4,9\n");
+        ImportReport second = take(SheetKind.LOTS, "Gdzie,Co,Ile,qty\nB-2,screw,4,9\n");
         assertThat(second.taken()).isEqualTo(1);
         assertThat(books.all(Lot.class).getLast().count()).isEqualTo(new Count.Exact(4));
     }
 
     @Test
     void aDryRunRemembersNothing() throws Exception {
-        take(SheetKind.LOTS, bytes("Fach,Teil\nB-1,rod\n"), Map.of("Fach", "drawer", "Teil", "title"), true);
-        assertThatThrownBy(() -> take(SheetKind.LOTS, "Fach,Teil\nB-1,rod\n")).hasMessageContaining("no column holds");
+        take(SheetKind.LOTS, bytes("Gdzie,Co\nB-1,rod\n"), Map.of("Gdzie", "drawer", "Co", "title"), true);
+        assertThatThrownBy(() -> take(SheetKind.LOTS, "Gdzie,Co\nB-1,rod\n")).hasMessageContaining("no column holds");
     }
 
     @Test

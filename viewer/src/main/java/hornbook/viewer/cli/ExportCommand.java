@@ -15,6 +15,12 @@ final class ExportCommand implements Callable<Integer> {
     @Option(names = "--to", paramLabel = "DIR", required = true, description = "The folder to write into.")
     Path to = Path.of("");
 
+    @Option(
+            names = "--with-customers",
+            description =
+                    "Owners' names and contacts too, which otherwise stay in the shop: for moving to another machine.")
+    boolean withCustomers;
+
     private final Frame frame;
 
     ExportCommand(Frame frame) {
@@ -25,7 +31,7 @@ final class ExportCommand implements Callable<Integer> {
     public Integer call() {
         return frame.reading(workshop -> {
             Export.Answer answer =
-                    workshop.exporting().to(frame.around().here().resolve(to).normalize());
+                    workshop.exporting().to(frame.around().here().resolve(to).normalize(), withCustomers);
             return frame.answer(answer, out -> out.println(answer.files().size() + " files in " + answer.folder()));
         });
     }

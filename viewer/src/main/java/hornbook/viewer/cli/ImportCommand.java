@@ -46,6 +46,14 @@ final class ImportCommand implements Callable<Integer> {
     @Option(names = "--dry-run", description = "Say what would be taken and change nothing.")
     boolean dryRun;
 
+    @Option(
+            names = "--rows-to-fix",
+            paramLabel = "FILE",
+            description =
+                    "Write the refused rows there, each with why (for a folder: a folder); corrected, they come in.")
+    @Nullable
+    Path fix;
+
     private final Frame frame;
 
     ImportCommand(Frame frame) {
@@ -65,10 +73,24 @@ final class ImportCommand implements Callable<Integer> {
         return frame.writing(workshop -> {
             ImportReport report = as == null ? workshop.importing().from(named, dryRun) : sheet(workshop, named, as);
             frame.answer(report, out -> print(out, report));
+            writeRowsToFix(workshop, named, report);
             return report.taken() == 0
                     ? ExitCode.BAD_INPUT
                     : report.refused().isEmpty() ? ExitCode.DONE : ExitCode.NOTHING_FOUND;
         });
+    }
+
+    private void writeRowsToFix(Workshop workshop, Path from, ImportReport report) {
+        if (fix == null || report.refused().stream().noneMatch(refusal -> refusal.row() > 0)) {
+            return;
+        }
+        Path to = frame.around().here().resolve(fix).normalize();
+        if (as == null) {
+            workshop.importing().rowsToFix(from, report, to);
+        } else {
+            workshop.importingSheets().rowsToFix(from, report, to);
+        }
+        frame.say("the refused rows stand in " + to + ", each with why: correct them there and import that");
     }
 
     private ImportReport sheet(Workshop workshop, Path file, String as) {
@@ -102,7 +124,7 @@ final class ImportCommand implements Callable<Integer> {
     }
 
     private static String words(Refusal refusal) {
-        String row = refusal.row() == 0 ? "" : ", row " + refusal.row();
+        String row = refusal.row() == 0 ? "" : ", " + refusal.at();
         String field = refusal.field() == null ? "" : ", " + refusal.field();
         return refusal.file() + row + field + ": " + refusal.why();
     }

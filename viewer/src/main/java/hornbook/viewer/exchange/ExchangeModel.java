@@ -112,7 +112,7 @@ public final class ExchangeModel {
                 : ways.sheets().get().from(from, kind, view.told(), dry);
     }
 
-    /** Writes the refused rows as a list of their own. */
+    /** Writes the refused rows as a list of their own, those of a whole export into a folder. */
     void rowsToFix(Path to) {
         ImportReport report = view.report();
         Path from = view.from();
@@ -121,12 +121,16 @@ public final class ExchangeModel {
         }
         work.read(
                 progress -> {
-                    ways.sheets().get().rowsToFix(from, report, to);
+                    if (view.kind() == null) {
+                        ways.whole().get().rowsToFix(from, report, to);
+                    } else {
+                        ways.sheets().get().rowsToFix(from, report, to);
+                    }
                     return to;
                 },
                 new Ends<>(
                         done -> show(view.saying("The refused rows stand in " + done
-                                + ", each with why: correct them there and bring that file in.")),
+                                + ", each with why: correct them there and bring that in.")),
                         this::failed));
     }
 

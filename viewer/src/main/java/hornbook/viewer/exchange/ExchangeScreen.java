@@ -57,7 +57,11 @@ public final class ExchangeScreen implements Screen {
                 (model.view().kind() == null ? Files.folder(root) : Files.open(root)).ifPresent(model::from));
         act(tryIt, "try-it", model::tryIt);
         act(takeIt, "take-it", model::takeIt);
-        act(fix, "rows-to-fix", () -> Files.save(root, "rows-to-fix.csv").ifPresent(model::rowsToFix));
+        act(
+                fix,
+                "rows-to-fix",
+                () -> (model.view().kind() == null ? Files.folder(root) : Files.save(root, "rows-to-fix.csv"))
+                        .ifPresent(model::rowsToFix));
         HBox file = new HBox(from, choose);
         file.getStyleClass().add("line");
         FlowPane buttons = new FlowPane(tryIt, takeIt, fix);
@@ -113,7 +117,7 @@ public final class ExchangeScreen implements Screen {
         takeIt.setDisable(!view.ready());
         ImportReport came = view.report();
         shown(report, came != null);
-        shown(fix, came != null && view.kind() != null && !came.refused().isEmpty());
+        shown(fix, came != null && came.refused().stream().anyMatch(no -> no.row() > 0));
         if (came != null) {
             report.show(came, view.dry());
         }

@@ -38,8 +38,7 @@ final class ReportPane extends VBox {
     }
 
     private static String words(Refusal refusal) {
-        String row = refusal.row() == 0 ? refusal.file() : "Row " + refusal.row();
         String field = refusal.field() == null ? "" : ", " + refusal.field().replace('_', ' ');
-        return row + field + ": " + refusal.why();
+        return Words.sentence(refusal.at()).replaceFirst("\\.$", "") + field + ": " + refusal.why();
     }
 }

@@ -18,8 +18,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A list as a spreadsheet program of another country saves it, brought in step by step. */
 class ExchangeModelTest {
-    private static final String LIST = "Fach;Was;Gewinde;Größe;Menge\n"
-            + "B-1;Halsschraube;M3x0.5;2,5 mm;3\nB-2;Stange;Mar-48;;4\nB-3;Kork;;;viele\n";
+    private static final String LIST = "Gdzie;Co;Gewinde;Größe;Ile\n"
+            + "B-1;Halsschraube;M3x0.5;2,5 mm;3\nB-2;Stange;Mar-48;;4\nB-3;Kork;;;duzo\n";
 
     @TempDir
     Path folder;
@@ -51,11 +51,11 @@ class ExchangeModelTest {
     private void told() {
         model.kind(SheetKind.LOTS);
         model.from(list());
-        model.column("Fach", "drawer");
-        model.column("Was", "title");
+        model.column("Gdzie", "drawer");
+        model.column("Co", "title");
         model.column("Gewinde", "thread");
         model.column("Größe", "dimensions");
-        model.column("Menge", "count");
+        model.column("Ile", "count");
     }
 
     @Test
@@ -89,9 +89,11 @@ class ExchangeModelTest {
         model.rowsToFix(fix);
         assertThat(model.view().said()).contains("fix.csv");
         Files.writeString(
-                fix, Files.readString(fix).replaceFirst("Mar-48", "3-48").replaceFirst("viele", "plenty"));
+                fix, Files.readString(fix).replaceFirst("Mar-48", "3-48").replaceFirst("duzo", "plenty"));
         model.from(fix);
-        assertThat(model.view().look().fields()).containsEntry("Fach", "drawer").containsEntry("Menge", "count");
+        assertThat(model.view().look().fields())
+                .containsEntry("Gdzie", "drawer")
+                .containsEntry("Ile", "count");
         model.takeIt();
         assertThat(model.view().report().refused()).isEmpty();
         assertThat(shop.books().all(Lot.class)).hasSize(3);
@@ -103,9 +105,9 @@ class ExchangeModelTest {
     @Test
     void aFieldGivenToOneColumnIsTakenFromTheOther() {
         told();
-        model.column("Menge", "dimensions");
+        model.column("Ile", "dimensions");
         assertThat(model.view().look().fields())
-                .containsEntry("Menge", "dimensions")
+                .containsEntry("Ile", "dimensions")
                 .doesNotContainKey("Größe");
     }
 
