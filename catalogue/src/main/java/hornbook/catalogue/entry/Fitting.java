@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param names names in checks that are no dimension: a formula over dimensions, {@code from} and {@code to}
  * @param derived sizes that are asked but belong to two pieces: a formula over one dimension and the horn's facts
  * @param facts names of what belongs to the horn, not to the piece
+ * @param implied what facts ask of dimensions that nobody asks for
  * @param usual what a finished piece has where its lot does not say
  * @param usualBlank the same of a blank
  * @param wants what it has to have in the end though nobody asks
@@ -37,6 +38,7 @@ public record Fitting(
         Map<String, String> names,
         Map<String, String> derived,
         List<String> facts,
+        Map<String, Implied> implied,
         Map<String, String> usual,
         Map<String, String> usualBlank,
         Map<String, String> wants,
@@ -55,6 +57,7 @@ public record Fitting(
         names = Ordered.copy(names);
         derived = Ordered.copy(derived);
         facts = List.copyOf(facts);
+        implied = Ordered.copy(implied);
         usual = Ordered.copy(usual);
         usualBlank = Ordered.copy(usualBlank);
         wants = Ordered.copy(wants);
@@ -74,6 +77,7 @@ public record Fitting(
                 in.textByName("names"),
                 in.textByName("derived"),
                 in.texts("facts"),
+                in.byName("implied", Implied::from),
                 in.textByName("usual"),
                 in.textByName("usual_blank"),
                 in.textByName("wants"),

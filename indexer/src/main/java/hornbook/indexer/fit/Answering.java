@@ -6,47 +6,46 @@ import hornbook.shared.shop.Lot;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
 /** Puts what was found in order, and in words. */
 final class Answering {
     private static final int REFUSED = 20;
-    private static final Comparator<Plan> ORDER = Comparator.comparing((Plan p) -> !reserve(p))
-            .thenComparingLong(p -> Math.round(p.total() * 1e6))
-            .thenComparingInt(p -> p.end().steps.size())
-            .thenComparing(p -> !p.end().piece.of().salvaged())
-            .thenComparingInt(p -> -heap(p))
-            .thenComparing(p -> p.end().piece.id());
-
     private final Asked asked;
     private final Trying trying;
-    private final ShopRack rack;
-    private final Places places;
-    private final Minutes minutes;
-    private final Threads threads;
+    private final ShopFloor floor;
+    private final Aims aims;
     private final Catalogue catalogue;
+    private final PlanWords words;
 
-    Answering(
-            Asked asked,
-            Trying trying,
-            ShopRack rack,
-            Places places,
-            Minutes minutes,
-            Threads threads,
-            Catalogue catalogue) {
+    Answering(Asked asked, Trying trying, ShopFloor floor, Threads threads, Catalogue catalogue) {
         this.asked = asked;
         this.trying = trying;
-        this.rack = rack;
-        this.places = places;
-        this.minutes = minutes;
-        this.threads = threads;
+        this.floor = floor;
+        this.aims = new Aims(asked, threads);
         this.catalogue = catalogue;
+        this.words = new PlanWords(
+                asked, floor, new WithTool(aims, floor.rack(), new Charges(asked.model()), floor.minutes()), catalogue);
+    }
+
+    /** Goods to avoid come last, and of two that cost the same the one that nothing is known against comes first. */
+    private Comparator<Plan> order() {
+        return Comparator.comparing((Plan p) -> lot(p).filter(Lot::reserve).isEmpty())
+                .thenComparing(p -> lot(p).filter(floor.condition()::avoided).isPresent())
+                .thenComparingLong(p -> Math.round(p.total() * 1e6))
+                .thenComparing(p -> !lot(p).map(floor.condition()::sound).orElse(true))
+                .thenComparingInt(p -> p.end().steps.size())
+                .thenComparing(p -> !p.end().piece.of().salvaged())
+                .thenComparingInt(p -> -heap(p))
+                .thenComparing(p -> p.end().piece.id());
     }
 
     FitAnswer answer() {
-        PlanWords words = new PlanWords(asked, rack, places, minutes, catalogue);
-        List<FitPlan> plans = trying.plans.stream().sorted(ORDER).map(words::of).toList();
+        List<FitPlan> plans =
+                trying.plans.stream().sorted(order()).map(words::of).toList();
         List<Refused> refused = trying.refused.stream()
                 .sorted(Comparator.comparingDouble(Trying.No::far)
                         .thenComparing(no -> no.piece().id()))
@@ -59,10 +58,8 @@ final class Answering {
                 asked.shown(),
                 plans,
                 refused,
-                plans.isEmpty()
-                        ? new Buying(asked, new Aims(asked, threads), rack, minutes, catalogue).lines()
-                        : List.of(),
-                remarks());
+                plans.isEmpty() ? new Buying(asked, aims, floor.rack(), floor.minutes(), catalogue).lines() : List.of(),
+                remarks(plans));
     }
 
     private Refused refused(Trying.No no) {
@@ -71,30 +68,40 @@ final class Answering {
                 piece.id(),
                 piece.lot().map(Lot::title).orElse("the piece in hand"),
                 piece.lot().map(Lot::lies).orElse(null),
-                piece.lot().map(lot -> places.label(lot.lies())).orElse(null),
+                piece.lot().map(lot -> floor.places().label(lot.lies())).orElse(null),
                 no.why().reason(),
                 no.why().words());
     }
 
-    private List<String> remarks() {
+    private List<String> remarks(List<FitPlan> plans) {
         List<String> remarks = new ArrayList<>();
+        plans.stream()
+                .skip(1)
+                .filter(plan -> plan.withTool() != null
+                        && plan.withTool().total() < plans.getFirst().total())
+                .min(Comparator.comparingDouble(
+                        plan -> Objects.requireNonNull(plan.withTool()).total()))
+                .ifPresent(plan -> remarks.add(cheaper(plan, Objects.requireNonNull(plan.withTool()))));
         Set<String> unlisted = new TreeSet<>();
         trying.plans.forEach(plan -> plan.end().steps.stream()
-                .filter(done -> rack.unlisted(done.move()))
+                .filter(done -> floor.rack().unlisted(done.move()))
                 .forEach(done -> unlisted.add(done.move().working().member())));
         unlisted.forEach(member -> remarks.add(
                 "no list of members of the shop's " + member + " set: the one wanted is taken to be there"));
         return remarks;
     }
 
-    private static boolean reserve(Plan plan) {
-        return plan.end().piece.lot().filter(Lot::reserve).isPresent();
+    private static String cheaper(FitPlan plan, CheaperWith with) {
+        return plan.lot() + ", " + plan.title() + ", would be cheapest at " + Shown.number(with.total()) + " but for "
+                + with.lacks();
+    }
+
+    private static Optional<Lot> lot(Plan plan) {
+        return plan.end().piece.lot();
     }
 
     private static int heap(Plan plan) {
-        return plan.end()
-                .piece
-                .lot()
+        return lot(plan)
                 .map(lot -> switch (lot.count()) {
                     case Count.Exact(int pieces) -> pieces;
                     case Count.Rough rough ->

@@ -137,8 +137,20 @@ final class Buying {
                 .distinct()
                 .collect(Collectors.joining(", "));
         String title = catalogue.entry(item).map(Entry::title).orElse(item);
+        String wanted = other(title);
         String inch = mm * 10 == Math.rint(mm * 10) ? "" : " (" + Math.round(mm / SIXTY_FOURTH) + "/64 in)";
-        return title + " of " + Shown.mm(mm) + inch + ": " + (steps.isEmpty() ? "as it is" : steps) + ", "
+        return title + " of " + Shown.mm(mm) + inch + wanted + ": " + (steps.isEmpty() ? "as it is" : steps) + ", "
                 + Shown.number(plan.minutes()) + " min";
+    }
+
+    /** A material or colour that the stock's name does not promise. */
+    private String other(String title) {
+        String named = title.toLowerCase(Locale.ROOT);
+        return Stream.of("material", "colour")
+                .flatMap(name -> Stream.ofNullable(asked.wants().get(name)))
+                .map(Want::shown)
+                .filter(word -> !named.contains(word.toLowerCase(Locale.ROOT)))
+                .map(word -> ", if it is to be had in " + word)
+                .collect(Collectors.joining());
     }
 }

@@ -15,6 +15,9 @@ import java.util.Optional;
 
 /** Reads the entries of operations and of one kind into what may be done with each thing it can be made from. */
 final class Crafts {
+    /** An operation that changes all of a piece makes a new one. */
+    private static final String ANEW = "all";
+
     private final Catalogue catalogue;
     private final String kind;
     private final Fitting fitting;
@@ -59,7 +62,11 @@ final class Crafts {
                 fitting.ends());
     }
 
+    /** What is made anew is made of stock: a piece of the kind is not turned into itself. */
     private boolean applies(Operation operation, String item) {
+        if (operation.changes().equals(ANEW) && item.equals(kind)) {
+            return false;
+        }
         return operation.appliesTo().contains(item) || operation.appliesTo().contains(kind);
     }
 

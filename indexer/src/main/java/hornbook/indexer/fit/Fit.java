@@ -2,17 +2,11 @@ package hornbook.indexer.fit;
 
 import hornbook.catalogue.entry.Catalogue;
 import hornbook.shared.measure.SizeReader;
-import hornbook.shared.shop.Drawer;
 import hornbook.shared.shop.Lot;
-import hornbook.shared.shop.Place;
-import hornbook.shared.shop.ShopTool;
-import hornbook.shared.shop.TaskTime;
-import hornbook.shared.shop.ToolMember;
 import hornbook.shared.store.Books;
 import hornbook.shared.store.View;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeSet;
 
 /**
  * Says what on hand can be made to fit, by which work, and what was refused and why.
@@ -43,30 +37,19 @@ public final class Fit {
 
     private FitAnswer answer(FitQuestion question, View view) {
         Threads threads = new Threads(reader);
-        List<Lot> lots = view.all(Lot.class);
-        Asked asked = new FitReader(catalogue, reader, threads).read(question, crafts -> stated(lots, crafts));
-        ShopRack rack = new ShopRack(view.all(ShopTool.class), view.all(ToolMember.class), reader, threads);
-        Minutes minutes = OwnMinutes.of(view.all(TaskTime.class));
-        Trying trying = new Trying(asked, threads, rack, new Charges(asked.model()), minutes);
         Pieces pieces = new Pieces(reader, threads);
+        OnHand onHand = new OnHand(view.all(Lot.class), pieces);
+        Asked asked = new FitReader(catalogue, reader, threads).read(question, onHand);
+        ShopFloor floor = ShopFloor.of(view, reader, threads);
+        Trying trying = new Trying(asked, threads, floor.rack(), new Charges(asked.model()), floor.minutes());
         List<Piece> all = new ArrayList<>();
         if (!asked.own().isEmpty()) {
             String kind = asked.kind().id();
             all.add(pieces.inHand(kind, asked.crafts().of(kind), asked.own()));
         }
-        lots.stream()
-                .filter(lot -> asked.crafts().suits(lot.item()))
+        onHand.suiting(asked.crafts())
                 .forEach(lot -> all.add(pieces.of(lot, asked.crafts().of(lot.item()))));
         all.forEach(trying::tried);
-        Places places = new Places(view.all(Drawer.class), view.all(Place.class));
-        return new Answering(asked, trying, rack, places, minutes, threads, catalogue).answer();
-    }
-
-    private List<String> stated(List<Lot> lots, Crafts crafts) {
-        TreeSet<String> names = new TreeSet<>();
-        lots.stream()
-                .filter(lot -> crafts.suits(lot.item()))
-                .forEach(lot -> names.addAll(Pieces.named(lot.dimensions())));
-        return List.copyOf(names);
+        return new Answering(asked, trying, floor, threads, catalogue).answer();
     }
 }

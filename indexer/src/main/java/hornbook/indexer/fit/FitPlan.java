@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param reserve set aside: only shown where that was asked for
  * @param left pieces set aside that remain
  * @param tools to fetch, with their drawers
+ * @param withTool missing where no tool that is lent, missing or broken would make it cheaper
  * @param askFirst what a person has to answer before this is begun
  * @param assumed what its lot does not say and was taken as usual
  * @param shows what it is besides, which nobody asked about
@@ -37,6 +38,7 @@ public record FitPlan(
         boolean reserve,
         @Nullable Integer left,
         List<ToolWanted> tools,
+        @Nullable CheaperWith withTool,
         List<String> askFirst,
         List<String> assumed,
         Map<String, String> shows,

@@ -14,26 +14,29 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** A plan as it is shown. */
 final class PlanWords {
-    private static final Pattern HARMED =
-            Pattern.compile("\\b(torn|bent|cracked|broken|chipped|rusty|worn|perished|spoiled)\\b");
+    /** How a note says so itself. */
+    private static final String ON_HORN = "parts horn";
 
     private final Asked asked;
     private final ShopRack rack;
     private final Places places;
     private final Minutes minutes;
+    private final Condition condition;
+    private final WithTool withTool;
     private final Catalogue catalogue;
 
-    PlanWords(Asked asked, ShopRack rack, Places places, Minutes minutes, Catalogue catalogue) {
+    PlanWords(Asked asked, ShopFloor floor, WithTool withTool, Catalogue catalogue) {
         this.asked = asked;
-        this.rack = rack;
-        this.places = places;
-        this.minutes = minutes;
+        this.rack = floor.rack();
+        this.places = floor.places();
+        this.minutes = floor.minutes();
+        this.condition = floor.condition();
+        this.withTool = withTool;
         this.catalogue = catalogue;
     }
 
@@ -58,6 +61,7 @@ final class PlanWords {
                 reserve,
                 reserve ? left(lot.orElseThrow()) : null,
                 tools(end),
+                withTool.than(plan).orElse(null),
                 end.steps.stream()
                         .flatMap(done -> asks(done).stream())
                         .distinct()
@@ -78,7 +82,8 @@ final class PlanWords {
 
     private FitStep step(Node.Done done) {
         Move move = done.move();
-        double changed = done.sight().value("amt");
+        Value to = rack.leaves(move, done.to(), done.sight());
+        double changed = changed(done, to);
         boolean size = !Double.isNaN(changed) && move.working().gives().isEmpty();
         return new FitStep(
                 move.id(),
@@ -87,11 +92,18 @@ final class PlanWords {
                 size ? Shown.toPlaces(changed, 3) : done.n() * asked.count(),
                 size ? "mm" : move.operation().perUnit(),
                 done.from() == null ? null : done.from().shown(),
-                done.from() == null && !size ? "done" : done.to().shown(),
+                done.from() == null && !size ? "done" : to.shown(),
                 keeps(done),
                 Shown.toPlaces(done.minutes(), 2),
                 minutes.clocked(move),
                 move.operation().preconditions());
+    }
+
+    private static double changed(Node.Done done, Value to) {
+        return done.from() instanceof Value.Amount(double from, double _)
+                        && to instanceof Value.Amount(double mm, double _)
+                ? Math.abs(mm - from)
+                : done.sight().value("amt");
     }
 
     private static @Nullable String keeps(Node.Done done) {
@@ -104,8 +116,8 @@ final class PlanWords {
             return List.of();
         }
         String words = done.move().operation().preconditions();
-        return List.of(done.move().operation().title() + ": " + String.join(", ", done.asks()) + " not known; "
-                + (words == null ? "look before you begin" : words));
+        return List.of(done.move().operation().title() + ": measure first " + CheckWords.of(done.asks())
+                + (words == null ? "" : "; " + words));
     }
 
     /** What was taken for granted in this plan and stands in no record. */
@@ -160,12 +172,10 @@ final class PlanWords {
     private List<String> mind(Plan plan, Optional<Lot> lot) {
         List<String> mind = new ArrayList<>();
         if (lot.isPresent()) {
-            if (places.partsHorn(lot.get().lies())) {
+            if (places.partsHorn(lot.get().lies()) && !lot.get().note().contains(ON_HORN)) {
                 mind.add("still on a parts horn: take it off and book it first");
             }
-            if (HARMED.matcher(lot.get().title()).find()) {
-                mind.add("its title says it is harmed: look before you begin");
-            }
+            mind.addAll(condition.amiss(lot.get()));
             if (!lot.get().note().isEmpty()) {
                 mind.add(lot.get().note());
             }
@@ -174,11 +184,17 @@ final class PlanWords {
             }
         }
         if (plan.charge() > 0) {
-            mind.add("charged " + Shown.number(plan.charge()) + ": "
-                    + plan.end().piece.of().words()
-                    + (plan.end().sawn > 0 ? ", " + Shown.mm(plan.end().sawn) + " sawn off" : ""));
+            mind.add("charged " + Shown.number(Shown.toPlaces(plan.charge(), 2)) + ": " + charged(plan));
         }
         return mind;
+    }
+
+    private static String charged(Plan plan) {
+        Piece piece = plan.end().piece;
+        if (plan.end().steps.isEmpty() && piece.craft().fitting().charge() != null) {
+            return "its size is not quite the one it is for";
+        }
+        return piece.of().words() + (plan.end().sawn > 0 ? ", " + Shown.mm(plan.end().sawn) + " sawn off" : "");
     }
 
     private List<ToolWanted> tools(Node end) {

@@ -83,9 +83,12 @@ final class Reasons {
 
     /** What an operation can bring about of what is wanted. */
     private List<Value> brought(Move move, Want want) {
-        return want instanceof Want.Among(var words)
-                ? Ends.given(move, node, aim, words)
-                : Ends.numbers(move, want, null);
+        return switch (want) {
+            case Want.Among(var words) -> Ends.given(move, node, aim, words);
+            case Between between
+            when move.sets() && move.working().gives().isEmpty() -> List.of(Value.of(between.middle()));
+            case Between between -> Ends.numbers(move, between, null);
+        };
     }
 
     private @Nullable Why size(String dimension, Between want, double mm, List<Move> moves) {
@@ -152,7 +155,7 @@ final class Reasons {
         return move.check()
                 .broken(sight)
                 .or(() -> move.whenKnown().flatMap(check -> check.broken(sight)))
-                .map(c -> lower(move.operation().title()) + " wants " + c.text() + ": it would be "
+                .map(c -> lower(move.operation().title()) + " wants " + CheckWords.in(c.text()) + ": it would be "
                         + Shown.number(c.left().value(sight)) + " against "
                         + Shown.number(c.right().value(sight)))
                 .orElse(null);

@@ -25,6 +25,8 @@ final class ShopRack implements Rack {
     private final Map<String, ShopTool> tools = new HashMap<>();
     private final List<Held> held = new ArrayList<>();
     private final SizeReader reader;
+    /** Whether what is lent, missing or broken counts as there and good. */
+    private final boolean mended;
 
     /** A member of a set, its size read. */
     record Held(ToolMember member, Optional<String> thread, double mm) {
@@ -35,8 +37,48 @@ final class ShopRack implements Rack {
 
     ShopRack(List<ShopTool> tools, List<ToolMember> members, SizeReader reader, Threads threads) {
         this.reader = reader;
+        this.mended = false;
         tools.forEach(tool -> this.tools.put(tool.id(), tool));
         members.forEach(member -> held.add(held(member, threads)));
+    }
+
+    private ShopRack(ShopRack as) {
+        reader = as.reader;
+        mended = true;
+        tools.putAll(as.tools);
+        held.addAll(as.held);
+    }
+
+    /** The same rack with every tool back, and good. */
+    ShopRack mended() {
+        return new ShopRack(this);
+    }
+
+    /** Whether a tool that an order of work might want is known to the shop and is not to be had. */
+    boolean wants(Craft craft, Aim aim) {
+        return craft.moves().stream()
+                .anyMatch(move -> gone(move).isPresent()
+                        || ofKind(move).stream().anyMatch(member -> !member.good() && serves(move, member, aim)));
+    }
+
+    private static boolean serves(Move move, Held member, Aim aim) {
+        if (member.thread().isPresent()) {
+            return aim.wants().get("thread") instanceof Want.Among among
+                    && among.met(new Value.Word(member.thread().get()));
+        }
+        return !"to".equals(move.working().memberSize())
+                || (aim.wants().get(move.dimension()) instanceof Want.Between want && want.met(Value.of(member.mm())));
+    }
+
+    private Optional<ShopTool> gone(Move move) {
+        return move.operation().tools().stream()
+                .flatMap(id -> tool(id).stream())
+                .filter(tool -> !mended && GONE.contains(tool.state().toLowerCase(Locale.ROOT)))
+                .findFirst();
+    }
+
+    private boolean good(Held member) {
+        return mended || member.good();
     }
 
     private Held held(ToolMember member, Threads threads) {
@@ -73,17 +115,15 @@ final class ShopRack implements Rack {
 
     @Override
     public Optional<String> lacks(Move move, Value to, Sight sight) {
-        for (String id : move.operation().tools()) {
-            ShopTool tool = tools.get(id);
-            if (tool != null && GONE.contains(tool.state().toLowerCase(Locale.ROOT))) {
-                return Optional.of(tool.title() + " (" + tool.state() + ")");
-            }
+        Optional<ShopTool> gone = gone(move);
+        if (gone.isPresent()) {
+            return Optional.of(gone.get().title() + " (" + gone.get().state() + ")");
         }
         if (move.working().member() == null || unlisted(move) || apart(move, to).isPresent()) {
             return Optional.empty();
         }
         List<Held> fit = fitting(move, to, sight);
-        if (fit.stream().anyMatch(Held::good)) {
+        if (fit.stream().anyMatch(this::good)) {
             return Optional.empty();
         }
         String wanted = move.working().member() + " " + size(move, to, sight);
@@ -118,6 +158,18 @@ final class ShopRack implements Rack {
                 .toList();
     }
 
+    /** What the piece measures in truth: a reamer, drill or punch leaves its own size. */
+    Value leaves(Move move, Value to, Sight sight) {
+        boolean own = "to".equals(move.working().memberSize()) && to instanceof Value.Amount;
+        return own
+                ? fitting(move, to, sight).stream()
+                        .filter(this::good)
+                        .findFirst()
+                        .map(member -> Value.of(member.mm()))
+                        .orElse(to)
+                : to;
+    }
+
     private static double wanted(Move move, Sight sight) {
         return sight.value(java.util.Objects.requireNonNull(move.working().memberSize()));
     }
@@ -146,7 +198,7 @@ final class ShopRack implements Rack {
     public List<Double> sizes(Move move) {
         return "to".equals(move.working().memberSize())
                 ? ofKind(move).stream()
-                        .filter(Held::good)
+                        .filter(this::good)
                         .map(Held::mm)
                         .filter(mm -> !mm.isNaN())
                         .distinct()

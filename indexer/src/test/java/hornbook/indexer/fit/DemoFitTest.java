@@ -3,14 +3,8 @@ package hornbook.indexer.fit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import hornbook.catalogue.entry.Catalogue;
-import hornbook.catalogue.exchange.KnowledgeSheets;
 import hornbook.indexer.fit.Refused.Reason;
-import hornbook.shared.exchange.Import;
-import hornbook.shared.measure.StandardSizes;
 import hornbook.shared.shop.BadInput;
-import hornbook.shared.store.Access;
-import hornbook.shared.store.Books;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -23,27 +17,21 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Story 4 of the project's trade notes, and other questions, on the demonstration shop. */
 class DemoFitTest {
-    private static final Path FILES = Path.of("../viewer/src/main/resources/hornbook/viewer/demo");
-
     @TempDir
     static Path folder;
 
-    private static Books books;
+    private static DemoShop shop;
     private static Fit fit;
 
     @BeforeAll
     static void open() {
-        books = Books.open(folder, Access.WRITE);
-        new Import(books, new KnowledgeSheets(Catalogue.shipped())).from(FILES, false);
-        fit = new Fit(
-                books,
-                Catalogue.open(folder.resolve("entries")),
-                StandardSizes.load().reader());
+        shop = DemoShop.in(folder);
+        fit = shop.fit();
     }
 
     @AfterAll
     static void close() {
-        books.close();
+        shop.close();
     }
 
     private static FitAnswer rod(String diameter, String length, String thread) {

@@ -189,6 +189,7 @@ final class RandomWork {
                 Map.of(),
                 Map.of(),
                 Map.of(),
+                Map.of(),
                 Map.of("end", new PieceEnd(Map.of("s", "no"))),
                 Map.of(),
                 null,

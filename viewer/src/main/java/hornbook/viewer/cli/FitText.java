@@ -1,5 +1,6 @@
 package hornbook.viewer.cli;
 
+import hornbook.indexer.fit.CheaperWith;
 import hornbook.indexer.fit.FitAnswer;
 import hornbook.indexer.fit.FitPlan;
 import hornbook.indexer.fit.FitStep;
@@ -56,6 +57,7 @@ final class FitText {
             out.println("   " + number++ + ". " + step(step));
         }
         out.println("      " + cost(plan));
+        with(out, plan);
         plan.askFirst().forEach(ask -> out.println("      ASK FIRST  " + ask));
         if (!plan.assumed().isEmpty()) {
             out.println("      taken as usual, not written down: " + String.join(", ", plan.assumed()));
@@ -69,6 +71,16 @@ final class FitText {
         plan.mind().forEach(mind -> out.println("      mind: " + mind));
         plan.tools().forEach(tool -> out.println("      fetch " + tool(tool)));
         care(out, plan);
+    }
+
+    private static void with(PrintWriter out, FitPlan plan) {
+        CheaperWith with = plan.withTool();
+        if (with != null) {
+            out.println("      cheaper but for " + with.lacks());
+            out.println("         then " + plain(with.minutes()) + " min"
+                    + (with.charge() > 0 ? " + " + plain(with.charge()) + " for spoiling = " + plain(with.total()) : "")
+                    + ": " + String.join(", ", with.steps()));
+        }
     }
 
     private static void care(PrintWriter out, FitPlan plan) {
@@ -88,6 +100,7 @@ final class FitText {
         reserve(out, plan);
         out.println("      " + cost(plan) + ": " + (steps.isEmpty() ? "as it is" : String.join(", ", steps))
                 + (plan.askFirst().isEmpty() ? "" : "; ask first"));
+        with(out, plan);
     }
 
     private static void reserve(PrintWriter out, FitPlan plan) {
