@@ -1,8 +1,5 @@
 package hornbook.viewer;
 
-import hornbook.catalogue.entry.Catalogue;
-import hornbook.catalogue.entry.Part;
-import hornbook.catalogue.entry.Supply;
 import hornbook.shared.gauge.GaugeQuestion;
 import hornbook.shared.gauge.SizeForms;
 import hornbook.shared.shop.Consent;
@@ -27,10 +24,11 @@ import hornbook.viewer.exchange.ExchangeScreen;
 import hornbook.viewer.find.FindModel;
 import hornbook.viewer.find.FindScreen;
 import hornbook.viewer.find.Puller;
+import hornbook.viewer.gauges.FitFrom;
 import hornbook.viewer.gauges.FitModel;
 import hornbook.viewer.gauges.GaugesScreen;
 import hornbook.viewer.gauges.PadsModel;
-import hornbook.viewer.gauges.PieceKind;
+import hornbook.viewer.gauges.PieceKinds;
 import hornbook.viewer.gauges.SizeModel;
 import hornbook.viewer.gauges.SpringModel;
 import hornbook.viewer.gauges.ThreadModel;
@@ -59,11 +57,10 @@ import hornbook.viewer.window.Shell;
 import hornbook.viewer.work.Work;
 import hornbook.viewer.workshop.Workshop;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.scene.input.KeyCode;
 
@@ -106,15 +103,31 @@ final class Screens {
             bench.lay(card.kind(), card.id());
             way.go(ScreenName.BENCH);
         };
+        FitModel fit = fit();
+        GaugesScreen gauges = gauges(fit, pull);
+        BiConsumer<String, String> fits = (kind, id) -> {
+            fit.about(kind, id);
+            gauges.toFit();
+            way.go(ScreenName.FIT);
+        };
+        hand.onFit(lot -> fits.accept("lot", lot));
+        BenchScreen atBench = new BenchScreen(bench, pull, openJob, () -> new SaveDialog().file("brief", "pdf"));
+        atBench.onFit(model -> fits.accept("model", model));
+        FindScreen finding = new FindScreen(find, pulling, lay, openJob);
+        finding.onFit(card -> fits.accept(card.kind(), card.id()));
+        JobsScreen atJobs = new JobsScreen(jobs, ofJobs.album());
+        atJobs.onFit(job -> fits.accept("job", job));
+        KnowledgeScreen known = new KnowledgeScreen(new KnowledgeModel(work, workshop::entryBook, cards()), pull, lay);
+        known.onFit(card -> fits.accept(card.kind(), card.id()));
         List<Screen> screens = List.of(
-                new BenchScreen(bench, pull, openJob, () -> new SaveDialog().file("brief", "pdf")),
-                new FindScreen(find, pulling, lay, openJob),
+                atBench,
+                finding,
                 new DrawersScreen(drawers, hand, desk(), tools(), () -> way.go(ScreenName.IN_OUT)),
                 new HornMapScreen(map),
-                new JobsScreen(jobs, ofJobs.album()),
-                gauges(pull),
+                atJobs,
+                gauges,
                 restock(pull),
-                new KnowledgeScreen(new KnowledgeModel(work, workshop::entryBook, cards()), pull, lay),
+                known,
                 exchange());
         Shell shell = new Shell(workshop.name(), screens);
         DeedModel deeds = new DeedModel(work, workshop.books());
@@ -131,9 +144,17 @@ final class Screens {
         return shell;
     }
 
-    private GaugesScreen gauges(Consumer<String> pull) {
+    private FitModel fit() {
+        return new FitModel(
+                work,
+                question -> workshop.fit().answer(question),
+                new PieceKinds(workshop::catalogue)::all,
+                new FitFrom(workshop.stock(), workshop.jobs(), workshop::catalogue));
+    }
+
+    private GaugesScreen gauges(FitModel fit, Consumer<String> pull) {
         return new GaugesScreen(
-                new FitModel(work, question -> workshop.fit().answer(question), this::pieceKinds),
+                fit,
                 new SizeModel(work, text -> new SizeForms(workshop.sizes()).answer(GaugeQuestion.of(text))),
                 new ThreadModel(work, () -> new Threads(workshop.sizes())),
                 new PadsModel(work, reserve -> workshop.pads().forJobs(List.of(), reserve)),
@@ -192,15 +213,6 @@ final class Screens {
 
     private Pull pull() {
         return new Pull(workshop.stock(), workshop.openJobs());
-    }
-
-    private List<PieceKind> pieceKinds() {
-        Catalogue catalogue = workshop.catalogue();
-        return Stream.concat(
-                        catalogue.all(Part.class).values().stream().map(p -> new PieceKind(p.id(), p.title())),
-                        catalogue.all(Supply.class).values().stream().map(s -> new PieceKind(s.id(), s.title())))
-                .sorted(Comparator.comparing(PieceKind::title))
-                .toList();
     }
 
     /** Told of every deed, whichever screen is in view: a clock may be started by a command too. */

@@ -5,6 +5,7 @@ import hornbook.catalogue.entry.PieceEnd;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What may be done with things of one kind, to make a part of that or another kind of them.
@@ -31,6 +32,14 @@ record Craft(
 
     List<Move> on(String dimension) {
         return moves.stream().filter(m -> m.dimension().equals(dimension)).toList();
+    }
+
+    /** Whether a dimension is what the kind calls its length or thickness, or what operations on those change. */
+    boolean along(String dimension) {
+        return dimension.equals(fitting.length())
+                || Stream.of("length", "thickness")
+                        .flatMap(word -> Stream.ofNullable(fitting.works().get(word)))
+                        .anyMatch(works -> Bars.apart(works).contains(dimension));
     }
 
     Optional<Formula> zone(String dimension) {

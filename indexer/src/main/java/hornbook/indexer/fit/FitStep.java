@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param operation its id
  * @param dimension what it changes
+ * @param along whether that is measured along the piece, and not across it
  * @param amount by how much, mm; the number of times where it sets something that is no size
  * @param unit mm, or what is counted
  * @param from what it was, mm or a word
@@ -20,6 +21,7 @@ public record FitStep(
         String operation,
         String title,
         String dimension,
+        boolean along,
         double amount,
         String unit,
         @Nullable String from,

@@ -89,6 +89,7 @@ final class PlanWords {
                 move.id(),
                 move.operation().title(),
                 move.dimension(),
+                done.sight().piece().craft().along(move.dimension()),
                 size ? Shown.toPlaces(changed, 3) : done.n() * asked.count(),
                 size ? "mm" : move.operation().perUnit(),
                 done.from() == null ? null : done.from().shown(),

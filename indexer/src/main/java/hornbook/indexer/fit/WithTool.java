@@ -28,8 +28,8 @@ final class WithTool {
         if (plan.end().steps.isEmpty() || !rack.wants(piece.craft(), aim)) {
             return Optional.empty();
         }
-        return new Search(aim, rack.mended(), charges, minutes, piece.craft())
-                .best(piece)
+        return new Search(aim, rack.mended(), charges, minutes, piece)
+                .best()
                 .filter(better -> better.total() + WORTH <= plan.total())
                 .map(this::cheaper);
     }

@@ -66,6 +66,11 @@ public final class BenchScreen implements Screen {
         model.onChange(this::draw);
     }
 
+    /** @param open asks what on hand fits a model, by its id */
+    public void onFit(Consumer<String> open) {
+        brief.onFit(() -> model.view().likeliest().ifPresent(open));
+    }
+
     private void layOut() {
         message.getStyleClass().add("message");
         undo.setMinWidth(Region.USE_PREF_SIZE);

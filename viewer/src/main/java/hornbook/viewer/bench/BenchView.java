@@ -1,5 +1,6 @@
 package hornbook.viewer.bench;
 
+import hornbook.catalogue.identify.Candidate;
 import hornbook.catalogue.entry.Marking;
 import hornbook.catalogue.entry.Trait;
 import hornbook.catalogue.identify.NextLook;
@@ -56,6 +57,13 @@ record BenchView(
 
         /** A new model from this horn. */
         record Entry() implements Side {}
+    }
+
+    /** Id of the model that it most likely is. */
+    Optional<String> likeliest() {
+        return weighed == null
+                ? Optional.empty()
+                : weighed.answer().candidates().stream().map(Candidate::id).findFirst();
     }
 
     BenchView with(InHand now) {

@@ -24,6 +24,7 @@ final class BriefPane extends VBox {
     private final ScrollPane scroll = new ScrollPane(inside);
     private final Map<BriefPart, ToggleButton> tabs = new EnumMap<>(BriefPart.class);
     private final Button print = new Button("Print");
+    private final Button fits = new Button("What fits");
 
     private BriefPart part = BriefPart.BITES;
     private @Nullable BriefAnswer brief;
@@ -35,16 +36,27 @@ final class BriefPane extends VBox {
         print.setId("print-brief");
         print.setMinWidth(Region.USE_PREF_SIZE);
         print.setOnAction(pressed -> printing.run());
+        fits.setId("brief-fits");
+        fits.setMinWidth(Region.USE_PREF_SIZE);
+        fits.setVisible(false);
+        fits.setManaged(false);
         Label title = Words.text("Brief", "card-title");
         title.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(title, Priority.ALWAYS);
-        HBox head = new HBox(title, print);
+        HBox head = new HBox(title, fits, print);
         head.getStyleClass().add("panel-head");
         inside.getStyleClass().add("inside");
         scroll.setFitToWidth(true);
         scroll.setFocusTraversable(false);
         VBox.setVgrow(scroll, Priority.ALWAYS);
         getChildren().addAll(head, tabs(), scroll);
+    }
+
+    /** @param asked asks what on hand fits the likeliest model */
+    void onFit(Runnable asked) {
+        fits.setVisible(true);
+        fits.setManaged(true);
+        fits.setOnAction(pressed -> asked.run());
     }
 
     private HBox tabs() {
@@ -82,6 +94,7 @@ final class BriefPane extends VBox {
         tabs.forEach((each, tab) -> tab.setSelected(each == part));
         BriefAnswer now = brief;
         print.setDisable(now == null);
+        fits.setDisable(now == null);
         List<Node> drawn = now == null || words == null ? List.of() : nodes.of(part, now, words);
         inside.getChildren().setAll(drawn);
     }

@@ -19,6 +19,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Draws a card. What it names can be opened from it. */
 public final class CardPane extends VBox {
+    /** What has sizes, or a model. */
+    private static final Set<String> FITTED = Set.of("lot", "part", "supply", "horn", "job", "model");
+
     private static final Set<String> ON_BENCH = Set.of("horn", "job", "model");
 
     private final Consumer<Block.Link> open;
@@ -27,6 +30,8 @@ public final class CardPane extends VBox {
     private final Button toBench = new Button("To the bench");
     private @Nullable Consumer<String> jobs;
     private final Button toJobs = new Button("Open in Jobs");
+    private @Nullable Consumer<Card> fits;
+    private final Button toFit = new Button("Make it fit");
     private final Label title = Words.text("", "card-title");
     private final Label kind = Words.text("", "where");
     private final VBox inside = new VBox();
@@ -44,6 +49,7 @@ public final class CardPane extends VBox {
         this.bench = bench;
         toBench.setId("to-bench");
         toJobs.setId("to-jobs");
+        toFit.setId("to-fit");
         getStyleClass().add("card-pane");
         Button away = new Button("Put away");
         away.setAccessibleHelp("Esc");
@@ -53,7 +59,7 @@ public final class CardPane extends VBox {
         HBox.setHgrow(named, Priority.ALWAYS);
         HBox head = new HBox(named, away);
         head.getStyleClass().add("panel-head");
-        HBox acts = new HBox(toBench, toJobs);
+        HBox acts = new HBox(toBench, toJobs, toFit);
         acts.getStyleClass().add("card-acts");
         inside.getStyleClass().add("inside");
         scroll.setFitToWidth(true);
@@ -66,7 +72,17 @@ public final class CardPane extends VBox {
         jobs = open;
     }
 
+    /** @param open asks what on hand fits like the card's lot or thing, or fits its horn */
+    public void onFit(Consumer<Card> open) {
+        fits = open;
+    }
+
     public void show(Card card) {
+        Consumer<Card> fit = fits;
+        toFit.setText(ON_BENCH.contains(card.kind()) ? "What fits it" : "Make it fit");
+        toFit.setVisible(fit != null && FITTED.contains(card.kind()));
+        toFit.setManaged(toFit.isVisible());
+        toFit.setOnAction(pressed -> Objects.requireNonNull(fit).accept(card));
         Consumer<String> toJob = jobs;
         toJobs.setVisible(toJob != null && card.kind().equals("job"));
         toJobs.setManaged(toJobs.isVisible());

@@ -50,6 +50,11 @@ public final class FindScreen implements Searching {
         model.onChange(this::draw);
     }
 
+    /** @param open asks what fits like a card's lot or thing, or fits its horn */
+    public void onFit(Consumer<Card> open) {
+        pane.onFit(open);
+    }
+
     @Override
     public ScreenName name() {
         return ScreenName.FIND;

@@ -22,6 +22,13 @@ final class AskField extends VBox {
         getChildren().addAll(label, field);
     }
 
+    /** Writes in it, as if it had been typed. */
+    void set(String text) {
+        if (!field.getText().equals(text)) {
+            field.setText(text);
+        }
+    }
+
     void focus() {
         field.requestFocus();
     }

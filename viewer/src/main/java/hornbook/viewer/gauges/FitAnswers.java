@@ -1,5 +1,7 @@
 package hornbook.viewer.gauges;
 
+import org.jspecify.annotations.Nullable;
+import hornbook.indexer.fit.CheaperWith;
 import hornbook.indexer.fit.FitAnswer;
 import hornbook.indexer.fit.FitPlan;
 import hornbook.indexer.fit.FitStep;
@@ -60,6 +62,7 @@ final class FitAnswers {
             say(number++ + ".  " + step(step), "plan-step");
         }
         say(minutes(plan), "thread-name");
+        with(plan.withTool());
         plan.askFirst().forEach(line -> say("Ask first: " + line, "heed"));
         plan.mind().forEach(line -> say("Mind: " + line, "said"));
         if (!plan.assumed().isEmpty()) {
@@ -69,6 +72,16 @@ final class FitAnswers {
         plan.cautions().forEach(line -> say("Caution: " + line, "heed"));
         if (!plan.cautions().isEmpty()) {
             say(DEFERS, "sizes");
+        }
+    }
+
+    private void with(@Nullable CheaperWith with) {
+        if (with != null) {
+            say(
+                    Words.sentence("cheaper but for " + with.lacks())
+                            + String.format(Locale.ROOT, " With it %.1f in all: ", with.total())
+                            + String.join(", ", with.steps()),
+                    "heed");
         }
     }
 
@@ -125,8 +138,8 @@ final class FitAnswers {
     /** A thing and the drawer it lies in, which pressing it opens. */
     private Node place(
             String what,
-            @org.jspecify.annotations.Nullable String drawer,
-            @org.jspecify.annotations.Nullable String label,
+            @Nullable String drawer,
+            @Nullable String label,
             String more) {
         VBox words = new VBox(Words.text(what, "plan-title"), Words.text(more, "sizes"));
         HBox.setHgrow(words, Priority.ALWAYS);

@@ -18,17 +18,23 @@ public final class FitModel {
 
     private final Function<FitQuestion, FitAnswer> fit;
     private final Supplier<List<PieceKind>> kinds;
+    private final FitFrom from;
     private final Latest asking;
+    private final Latest filling;
+    private Consumer<FitAsked> fill = asked -> {};
     private Consumer<FitView> listener = view -> {};
     private FitView view = FitView.NOTHING;
 
     /**
      * @param fit the planner; asked beside the window
      * @param kinds all kinds that can be asked for, likewise
+     * @param from what another record fills the fields with, likewise
      */
-    public FitModel(Work work, Function<FitQuestion, FitAnswer> fit, Supplier<List<PieceKind>> kinds) {
+    public FitModel(Work work, Function<FitQuestion, FitAnswer> fit, Supplier<List<PieceKind>> kinds, FitFrom from) {
         this.fit = fit;
         this.kinds = kinds;
+        this.from = from;
+        this.filling = work.latest();
         this.asking = work.latest();
     }
 
@@ -39,6 +45,30 @@ public final class FitModel {
     void onChange(Consumer<FitView> draw) {
         listener = draw;
         draw.accept(view);
+    }
+
+    /** @param filled is told when the fields were filled from another record */
+    void onFill(Consumer<FitAsked> filled) {
+        fill = filled;
+    }
+
+    /**
+     * Fills the fields from another record, and asks.
+     *
+     * @param kind of the record, as {@code find} names it
+     */
+    public void about(String kind, String id) {
+        filling.ask(
+                progress -> from.of(kind, id),
+                new Ends<>(
+                        this::fill,
+                        thrown -> show(new FitView(
+                                FitAsked.NOTHING, List.of(), null, String.valueOf(thrown.getMessage())))));
+    }
+
+    private void fill(FitAsked asked) {
+        change(before -> asked);
+        fill.accept(asked);
     }
 
     /** A field has changed. */

@@ -3,11 +3,11 @@ package hornbook.viewer.gauges;
 import hornbook.viewer.widget.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
-import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
@@ -16,6 +16,11 @@ final class FitPane implements Pane {
     private final FitModel model;
     private final Consumer<String> pull;
     private final AskField kind;
+    private final AskField diameter;
+    private final AskField length;
+    private final AskField bore;
+    private final AskField thread;
+    private final AskField horn;
     private final VBox offered = new VBox();
     private final Sheet sheet;
 
@@ -23,27 +28,34 @@ final class FitPane implements Pane {
     FitPane(FitModel model, Consumer<String> pull) {
         this.model = model;
         this.pull = pull;
-        kind = new AskField(
-                "ask-kind", "What kind of part or supply", "hinge rod", text -> model.change(a -> a.ofKind(text)));
+        kind = field("ask-kind", "What kind of part or supply", "hinge rod", FitAsked::ofKind);
+        diameter = field("ask-fit-diameter", "Diameter", "2.38", FitAsked::withDiameter);
+        length = field("ask-length", "Length", "118", FitAsked::withLength);
+        bore = field("ask-bore", "Bore", "", FitAsked::withBore);
+        thread = field("ask-thread", "Thread", "2-56", FitAsked::withThread);
+        horn = field("ask-model", "For the model", "id or title", FitAsked::onModel);
         CheckBox reserve = new CheckBox("Offer the reserve too");
         reserve.setOnAction(pressed -> model.change(a -> a.withReserve(reserve.isSelected())));
-        sheet = new Sheet(
-                kind,
-                offered,
-                pair(
-                        new AskField(
-                                "ask-fit-diameter",
-                                "Diameter",
-                                "2.38",
-                                text -> model.change(a -> a.withDiameter(text))),
-                        new AskField("ask-length", "Length", "118", text -> model.change(a -> a.withLength(text)))),
-                pair(
-                        new AskField("ask-bore", "Bore", "", text -> model.change(a -> a.withBore(text))),
-                        new AskField("ask-thread", "Thread", "2-56", text -> model.change(a -> a.withThread(text)))),
-                new AskField("ask-model", "For the model", "id or title", text -> model.change(a -> a.onModel(text))),
-                reserve);
+        sheet = new Sheet(kind, offered, pair(diameter, length), pair(bore, thread), horn, reserve);
         offered.getStyleClass().add("offered");
         model.onChange(this::draw);
+        model.onFill(asked -> {
+            reserve.setSelected(asked.reserve());
+            fill(asked);
+        });
+    }
+
+    private AskField field(String id, String asks, String prompt, BiFunction<FitAsked, String, FitAsked> with) {
+        return new AskField(id, asks, prompt, text -> model.change(asked -> with.apply(asked, text)));
+    }
+
+    private void fill(FitAsked asked) {
+        kind.set(asked.kind());
+        diameter.set(asked.diameter());
+        length.set(asked.length());
+        bore.set(asked.bore());
+        thread.set(asked.thread());
+        horn.set(asked.model());
     }
 
     private static HBox pair(Node one, Node other) {
@@ -82,7 +94,11 @@ final class FitPane implements Pane {
             nodes.addAll(new FitAnswers(view.answer(), pull).nodes());
         }
         if (view.asked().kind().isBlank()) {
-            nodes.add(Words.text("Say what is wanted and its sizes; what is not said is not checked.", "quiet"));
+            nodes.add(Words.text(
+                    view.asked().model().isBlank()
+                            ? "Say what is wanted and its sizes; what is not said is not checked."
+                            : "For " + view.asked().model() + ": say which part or supply is wanted, and its sizes.",
+                    "quiet"));
         }
         sheet.answer(nodes);
     }
@@ -90,7 +106,7 @@ final class FitPane implements Pane {
     private Button offer(PieceKind one) {
         Button button = new Button(one.title());
         button.setMaxWidth(Double.MAX_VALUE);
-        button.setOnAction(pressed -> ((TextField) kind.lookup("#ask-kind")).setText(one.title()));
+        button.setOnAction(pressed -> kind.set(one.title()));
         return button;
     }
 }

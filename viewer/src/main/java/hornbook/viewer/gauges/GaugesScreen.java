@@ -17,6 +17,7 @@ import javafx.scene.layout.HBox;
 public final class GaugesScreen implements Screen {
     private final BorderPane root = new BorderPane();
     private final HBox tabs = new HBox();
+    private final Pane fit;
     private Pane now;
 
     /** @param pull shows a drawer in its cabinet */
@@ -36,7 +37,8 @@ public final class GaugesScreen implements Screen {
     }
 
     private GaugesScreen(List<Pane> panes) {
-        now = panes.getFirst();
+        fit = panes.getFirst();
+        now = fit;
         root.getStyleClass().add("gauges");
         root.getStylesheets()
                 .add(Objects.requireNonNull(GaugesScreen.class.getResource("gauges.css"))
@@ -65,6 +67,12 @@ public final class GaugesScreen implements Screen {
         root.setCenter(pane.node());
         pane.shown();
         Platform.runLater(pane::focus);
+    }
+
+    /** Brings fit to the front: another screen has filled its fields. */
+    public void toFit() {
+        ((ToggleButton) tabs.getChildren().getFirst()).setSelected(true);
+        show(fit);
     }
 
     @Override

@@ -3,7 +3,6 @@ package hornbook.viewer.gauges;
 import hornbook.indexer.fit.FitPlan;
 import hornbook.indexer.fit.FitStep;
 import java.util.Optional;
-import java.util.Set;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Group;
 import javafx.scene.layout.StackPane;
@@ -16,7 +15,6 @@ final class PieceDrawing extends StackPane {
     private static final double WIDTH = 520;
     private static final double THICK = 34;
     private static final double TOP = 26;
-    private static final Set<String> LENGTHS = Set.of("length", "thickness", "height", "depth");
 
     private final Group drawing = new Group();
 
@@ -67,7 +65,7 @@ final class PieceDrawing extends StackPane {
 
     private static Change change(FitPlan plan, boolean along) {
         return plan.steps().stream()
-                .filter(step -> step.unit().equals("mm") && LENGTHS.contains(step.dimension()) == along)
+                .filter(step -> step.unit().equals("mm") && step.along() == along)
                 .flatMap(step -> change(step).stream())
                 .findFirst()
                 .orElse(Change.NONE);

@@ -17,6 +17,7 @@ enum Act {
     JOIN("Join", 'j', true),
     SORT_OUT("Sort out", 'w', true),
     SET_ASIDE("Set aside", 'a', true),
+    FIT("Make it fit", 'f', true),
     KEEPSAKE("Keep as pattern", 'e', true),
     RETIRE("Out of use", 'x', true),
     LABEL("Label", 'l', false),

@@ -20,6 +20,7 @@ public final class HandModel {
     private final Hands hands;
     private Consumer<HandView> listener = view -> {};
     private Consumer<Done> after = done -> {};
+    private Consumer<String> fits = lot -> {};
     private HandView view = HandView.NOTHING;
     private Optional<String> lastJob = Optional.empty();
     private Answers said = new Answers(java.util.Map.of());
@@ -51,6 +52,11 @@ public final class HandModel {
     /** Told after each deed: what is shown is no longer what is. */
     public void onDeed(Consumer<Done> told) {
         after = told;
+    }
+
+    /** @param open asks what on hand fits like a lot, by its id */
+    public void onFit(Consumer<String> open) {
+        fits = open;
     }
 
     /** A drawer was pulled, or the pulled one asked again; the lot in hand and a question begun stay where they can. */
@@ -85,6 +91,10 @@ public final class HandModel {
     /** Begins an act: asks what must be known, or does it at once. */
     void begin(Act act) {
         if (view.card() == null || (act.onLot() && view.lot().isEmpty())) {
+            return;
+        }
+        if (act == Act.FIT) {
+            view.lot().map(LotLine::id).ifPresent(fits);
             return;
         }
         Questions.before(act, view, lastJob)

@@ -48,7 +48,7 @@ public final class Hands {
             case SET_ASIDE -> stock.setAside(id, !reserve(lot));
             case KEEPSAKE -> stock.keepsake(id, !keepsake(lot));
             case RETIRE -> stock.retire(id);
-            case SORT_OUT, LABEL, NEW, STRIP, LOOK ->
+            case SORT_OUT, FIT, LABEL, NEW, STRIP, LOOK ->
                 throw new IllegalArgumentException(act + " is not done to a lot at once");
         };
     }

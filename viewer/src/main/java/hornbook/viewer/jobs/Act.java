@@ -28,6 +28,7 @@ public enum Act {
     TEACH("Teach model", 'l', For.DONE),
     HAND_BACK("Hand back", 'g', For.DONE),
     FOLLOW_UP("Follow-up", 'v', For.DONE),
+    FIT("What fits", 'z', For.ALL),
     PAST("Past jobs", 's', For.ANY);
 
     private enum For {

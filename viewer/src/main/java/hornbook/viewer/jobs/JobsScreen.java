@@ -1,5 +1,6 @@
 package hornbook.viewer.jobs;
 
+import java.util.function.Consumer;
 import hornbook.shared.job.JobCard.PhotoLine;
 import hornbook.viewer.window.FramedScreen;
 import hornbook.viewer.window.ScreenName;
@@ -20,6 +21,7 @@ public final class JobsScreen extends FramedScreen {
     private final Lens lens;
     private final Album album;
 
+    private Consumer<String> fits = job -> {};
     private boolean asked;
 
     public JobsScreen(JobsModel model, Album album) {
@@ -43,6 +45,11 @@ public final class JobsScreen extends FramedScreen {
                 tick.play();
             }
         });
+    }
+
+    /** @param open asks what on hand fits the horn of a job, by the job's id */
+    public void onFit(Consumer<String> open) {
+        fits = open;
     }
 
     @Override
@@ -78,6 +85,11 @@ public final class JobsScreen extends FramedScreen {
     private void begin(Act act) {
         if (act == Act.PHOTO) {
             choosePhoto();
+        } else if (act == Act.FIT) {
+            JobPage page = model.view().page();
+            if (page != null) {
+                fits.accept(page.card().id());
+            }
         } else {
             model.begin(act);
         }

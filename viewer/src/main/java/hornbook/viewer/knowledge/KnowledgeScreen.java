@@ -61,6 +61,11 @@ public final class KnowledgeScreen implements Screen {
         model.onChange(this::draw);
     }
 
+    /** @param open asks what fits like a card's thing, or fits its model */
+    public void onFit(Consumer<Card> open) {
+        card.onFit(open);
+    }
+
     private void layOut() {
         root.getStyleClass().add("knowledge");
         root.getStylesheets()

@@ -44,7 +44,11 @@ class GaugesScreenTest {
             SizeModel size = new SizeModel(work, t -> new SizeForms(shop.sizes()).answer(GaugeQuestion.of(t)));
             thread = new ThreadModel(work, () -> new Threads(shop.sizes()));
             pads = new PadsModel(work, reserve -> shop.pads().forJobs(List.of(), reserve));
-            fit = new FitModel(work, shop.fit()::answer, () -> List.of(new PieceKind("part-hinge-rod", "Hinge rod")));
+            fit = new FitModel(
+                    work,
+                    shop.fit()::answer,
+                    new PieceKinds(shop::catalogue)::all,
+                    new FitFrom(shop.stock(), shop.jobs(), shop::catalogue));
             SpringModel springs = new SpringModel(work, shop.springs()::answer, shop.sizes()::reader);
             HornbookWindow made = new HornbookWindow("Hornbook", folder.resolve("look"));
             made.present(new Shell(
