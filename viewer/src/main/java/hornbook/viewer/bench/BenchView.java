@@ -1,8 +1,8 @@
 package hornbook.viewer.bench;
 
-import hornbook.catalogue.identify.Candidate;
 import hornbook.catalogue.entry.Marking;
 import hornbook.catalogue.entry.Trait;
+import hornbook.catalogue.identify.Candidate;
 import hornbook.catalogue.identify.NextLook;
 import hornbook.catalogue.identify.Seen;
 import hornbook.indexer.brief.BriefAnswer;

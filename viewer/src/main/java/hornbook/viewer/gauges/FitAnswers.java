@@ -1,6 +1,5 @@
 package hornbook.viewer.gauges;
 
-import org.jspecify.annotations.Nullable;
 import hornbook.indexer.fit.CheaperWith;
 import hornbook.indexer.fit.FitAnswer;
 import hornbook.indexer.fit.FitPlan;
@@ -18,6 +17,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 
 /** A fit answer as it is set on the screen: the best plan in full, the others in a line, what will not do and why. */
 final class FitAnswers {
@@ -136,11 +136,7 @@ final class FitAnswers {
     }
 
     /** A thing and the drawer it lies in, which pressing it opens. */
-    private Node place(
-            String what,
-            @Nullable String drawer,
-            @Nullable String label,
-            String more) {
+    private Node place(String what, @Nullable String drawer, @Nullable String label, String more) {
         VBox words = new VBox(Words.text(what, "plan-title"), Words.text(more, "sizes"));
         HBox.setHgrow(words, Priority.ALWAYS);
         if (drawer == null) {

@@ -50,13 +50,16 @@ public final class FitFrom {
 
     private FitAsked lot(LotCard lot) {
         Map<String, String> sizes = sizes(lot.dimensions());
-        FitAsked asked = FitAsked.NOTHING.ofKind(title(lot.item())).withThread(Objects.requireNonNullElse(lot.thread(), ""));
+        FitAsked asked =
+                FitAsked.NOTHING.ofKind(title(lot.item())).withThread(Objects.requireNonNullElse(lot.thread(), ""));
         asked = lot.fitsModels().size() == 1 ? asked.onModel(lot.fitsModels().getFirst()) : asked;
         Fitting fitting = catalogue.get().fitting(lot.item()).orElse(null);
         return fitting == null
                 ? asked
-                : asked.withDiameter(size(sizes, fitting.diameter(), fitting.works().get("diameter")))
-                        .withLength(size(sizes, fitting.length(), fitting.works().get("length")))
+                : asked.withDiameter(
+                                size(sizes, fitting.diameter(), fitting.works().get("diameter")))
+                        .withLength(
+                                size(sizes, fitting.length(), fitting.works().get("length")))
                         .withBore(size(sizes, fitting.bore(), fitting.works().get("bore")));
     }
 
@@ -74,7 +77,9 @@ public final class FitFrom {
         for (String each : dimensions.split(";", -1)) {
             int equals = each.indexOf('=');
             if (equals > 0) {
-                sizes.put(each.substring(0, equals).strip(), each.substring(equals + 1).strip());
+                sizes.put(
+                        each.substring(0, equals).strip(),
+                        each.substring(equals + 1).strip());
             }
         }
         return sizes;

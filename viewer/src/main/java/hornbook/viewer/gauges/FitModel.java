@@ -62,8 +62,8 @@ public final class FitModel {
                 progress -> from.of(kind, id),
                 new Ends<>(
                         this::fill,
-                        thrown -> show(new FitView(
-                                FitAsked.NOTHING, List.of(), null, String.valueOf(thrown.getMessage())))));
+                        thrown -> show(
+                                new FitView(FitAsked.NOTHING, List.of(), null, String.valueOf(thrown.getMessage())))));
     }
 
     private void fill(FitAsked asked) {

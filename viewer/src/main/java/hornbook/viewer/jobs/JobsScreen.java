@@ -1,10 +1,10 @@
 package hornbook.viewer.jobs;
 
-import java.util.function.Consumer;
 import hornbook.shared.job.JobCard.PhotoLine;
 import hornbook.viewer.window.FramedScreen;
 import hornbook.viewer.window.ScreenName;
 import java.io.File;
+import java.util.function.Consumer;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;

@@ -44,8 +44,9 @@ class FitFromTest {
 
     @Test
     void aRollerBringsItsBoreAndAPadItsSizeForACup() {
-        assertThat(from.of("lot", "lot-0180")).extracting(FitAsked::diameter, FitAsked::bore).containsExactly(
-                "5.7 mm", "2.03 mm");
+        assertThat(from.of("lot", "lot-0180"))
+                .extracting(FitAsked::diameter, FitAsked::bore)
+                .containsExactly("5.7 mm", "2.03 mm");
         assertThat(from.of("lot", "lot-0556").diameter()).isEqualTo("32.5 mm");
     }
 
@@ -61,8 +62,7 @@ class FitFromTest {
     /** The rod of the alto, 9 mm too short for the tenor, is found to fit the alto as it is. */
     @Test
     void askedAboutALotTheFieldsAreFilledAndTheAnswerIsThere() {
-        FitModel model =
-                new FitModel(Work.atOnce(), shop.fit()::answer, new PieceKinds(shop::catalogue)::all, from);
+        FitModel model = new FitModel(Work.atOnce(), shop.fit()::answer, new PieceKinds(shop::catalogue)::all, from);
         List<FitAsked> filled = new ArrayList<>();
         model.onFill(filled::add);
         model.about("lot", "lot-0816");
