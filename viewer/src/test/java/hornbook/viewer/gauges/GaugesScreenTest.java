@@ -93,7 +93,7 @@ class GaugesScreenTest {
     void aRodIsMadeToFit() {
         tab("fit");
         Fx.run(() ->
-                fit.change(a -> new FitAsked("hinge", "2.38", "118", "", "2-56", "m-brindlow-ferryman-tenor", false)));
+                fit.change(a -> new FitAsked("hinge ro", "2.38", "118", "", "2-56", "m-brindlow-ferryman-tenor", false)));
         Fx.settle();
         Fx.run(() -> ((javafx.scene.control.Button) scene().lookup(".offered .button")).fire());
         Fx.settle();
