@@ -15,6 +15,8 @@ import hornbook.viewer.clock.ClockStrip;
 import hornbook.viewer.clock.TaskChoice;
 import hornbook.viewer.deed.DeedModel;
 import hornbook.viewer.deed.DeedStrip;
+import hornbook.viewer.diagnose.DiagnoseAsked;
+import hornbook.viewer.diagnose.DiagnoseModel;
 import hornbook.viewer.drawers.DeskModel;
 import hornbook.viewer.drawers.DrawersModel;
 import hornbook.viewer.drawers.DrawersScreen;
@@ -111,7 +113,7 @@ final class Screens {
             way.go(ScreenName.FIT);
         };
         hand.onFit(lot -> fits.accept("lot", lot));
-        BenchScreen atBench = new BenchScreen(bench, pull, openJob, () -> new SaveDialog().file("brief", "pdf"));
+        BenchScreen atBench = new BenchScreen(bench, wrong(jobs, way), pull, openJob, () -> new SaveDialog().file("brief", "pdf"));
         atBench.onFit(model -> fits.accept("model", model));
         FindScreen finding = new FindScreen(find, pulling, lay, openJob);
         finding.onFit(card -> fits.accept(card.kind(), card.id()));
@@ -163,6 +165,13 @@ final class Screens {
                         question -> workshop.springs().answer(question),
                         () -> workshop.sizes().reader()),
                 pull);
+    }
+
+    private DiagnoseModel wrong(JobsModel jobs, Way way) {
+        return new DiagnoseModel(work, new DiagnoseAsked(workshop), (job, tasks) -> {
+            jobs.plan(job, tasks);
+            way.go(ScreenName.JOBS);
+        });
     }
 
     private BenchModel bench() {

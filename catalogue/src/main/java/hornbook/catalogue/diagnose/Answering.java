@@ -6,6 +6,7 @@ import hornbook.catalogue.diagnose.DiagnoseAnswer.FaultLine;
 import hornbook.catalogue.diagnose.DiagnoseAnswer.FoundLine;
 import hornbook.catalogue.diagnose.DiagnoseAnswer.NextCheck;
 import hornbook.catalogue.diagnose.Suspects.Suspect;
+import hornbook.catalogue.entry.Catalogue;
 import hornbook.catalogue.entry.Cause;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -25,17 +26,21 @@ final class Answering {
 
     private final Suspects suspects;
     private final Map<String, Boolean> answers;
+    private final Set<String> passed;
     private final Cures cures;
+    private final CheckTools tools;
     private final Map<String, Double> odds;
     private final List<String> likeliestFirst;
     private final double rest;
     private final List<Choice> order;
     private final Set<String> ready = new HashSet<>();
 
-    Answering(Suspects suspects, Map<String, Boolean> answers, Cures cures) {
+    Answering(Suspects suspects, Map<String, Boolean> answers, Set<String> passed, Catalogue catalogue) {
         this.suspects = suspects;
         this.answers = answers;
-        this.cures = cures;
+        this.passed = passed;
+        this.cures = new Cures(catalogue);
+        this.tools = new CheckTools(catalogue);
         this.odds = Odds.after(suspects.prior(), answers);
         this.likeliestFirst = odds.entrySet().stream()
                 .sorted(Map.Entry.<String, Double>comparingByValue(Comparator.reverseOrder()))
@@ -103,7 +108,7 @@ final class Answering {
     private List<Check> open() {
         return suspects.causes().values().stream()
                 .map(Suspect::cause)
-                .filter(cause -> !answers.containsKey(cause.id()))
+                .filter(cause -> !asked(cause.id()))
                 .map(cause -> new Check(
                         cause.id(), chance(cause.id()), cause.checkMinutes(), cause.setUp(), cause.setUpMinutes()))
                 .toList();
@@ -113,9 +118,16 @@ final class Answering {
         return order.stream().map(Choice::check).toList();
     }
 
-    /** The chance of what was asked already: no further check finds it. */
+    private boolean asked(String cause) {
+        return answers.containsKey(cause) || passed.contains(cause);
+    }
+
+    /** The chance of what was asked already or cannot be: no further check finds it. */
     private double asked() {
-        return answers.keySet().stream().mapToDouble(this::chance).sum();
+        return odds.keySet().stream()
+                .filter(this::asked)
+                .mapToDouble(this::chance)
+                .sum();
     }
 
     private List<FaultLine> faults() {
@@ -162,18 +174,25 @@ final class Answering {
         return switch (advice) {
             case CHECK -> "the most chance of finding it for a minute's work";
             case CURE -> likeliest.text() + ": cure that, then play the horn again before looking further";
-            case ASK ->
-                yeses() > 1
-                        ? "more than one check says yes: there may be two faults; cure the quicker one, play again, and"
-                                + " begin anew"
-                        : yeses() == 1
-                                ? "one check says yes against the odds: make it once more, or ask somebody"
-                                : "every check says no: stop here, write down what was seen, and ask somebody or look"
-                                        + " wider";
+            case ASK -> stuck();
         };
     }
 
-    private static NextCheck next(Choice choice, Cause cause, boolean ready, double probability) {
+    private String stuck() {
+        if (yeses() > 1) {
+            return "more than one check says yes: there may be two faults; cure the quicker one, play again, and begin"
+                    + " anew";
+        }
+        if (yeses() == 1) {
+            return "one check says yes against the odds: make it once more, or ask somebody";
+        }
+        String seen = answers.isEmpty()
+                ? "no check could be made"
+                : passed.isEmpty() ? "every check says no" : "every check that could be made says no";
+        return seen + ": stop here, write down what was seen, and ask somebody or look wider";
+    }
+
+    private NextCheck next(Choice choice, Cause cause, boolean ready, double probability) {
         @Nullable String setUp = ready ? null : cause.setUp();
         return new NextCheck(
                 cause.id(),
@@ -183,7 +202,8 @@ final class Answering {
                 setUp == null ? 0 : cause.setUpMinutes(),
                 probability,
                 choice.worth(),
-                cause.setUp() != null && cause.setUp().startsWith(KEY_COMES_OFF));
+                cause.setUp() != null && cause.setUp().startsWith(KEY_COMES_OFF),
+                tools.of(cause));
     }
 
     private NextCheck next(Choice choice) {

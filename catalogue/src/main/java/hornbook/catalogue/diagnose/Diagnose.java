@@ -62,7 +62,10 @@ public final class Diagnose {
         question.answers()
                 .forEach((check, yes) ->
                         answers.put(check(check, suspects.causes().keySet()), yes));
-        return new Answering(suspects, answers, new Cures(catalogue))
+        Set<String> passed = question.passed().stream()
+                .map(check -> check(check, suspects.causes().keySet()))
+                .collect(Collectors.toSet());
+        return new Answering(suspects, answers, passed, catalogue)
                 .answer(question.symptom(), like.size(), foundOn(like), apart(question.symptom()));
     }
 
@@ -80,7 +83,14 @@ public final class Diagnose {
     private boolean isLike(ClosedJob job, Set<String> faults) {
         Set<String> complained = readBefore.computeIfAbsent(
                 job.complaint(), words -> reader.read(words).keySet());
-        return faults.stream().anyMatch(fault -> complained.contains(fault) || job.found(fault));
+        return faults.stream()
+                .anyMatch(fault -> complained.contains(fault) || job.found(fault) || causeFound(job, fault));
+    }
+
+    /** Written down by its own id, a cause speaks of its fault; as the fault it is in its own right it need not. */
+    private boolean causeFound(ClosedJob job, String fault) {
+        Fault known = catalogue.faults().get(fault);
+        return known != null && known.causes().stream().anyMatch(cause -> job.found(cause.id()));
     }
 
     private List<FoundLine> foundOn(List<ClosedJob> jobs) {

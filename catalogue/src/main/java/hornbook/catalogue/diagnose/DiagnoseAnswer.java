@@ -67,6 +67,7 @@ public record DiagnoseAnswer(
      * @param probability that it says yes
      * @param worth chance of finding the cause a minute, with the checks that then need no set-up
      * @param needsYes a key comes off: not before the owner's yes
+     * @param tools what it is made with; none where hands and eyes do
      */
     public record NextCheck(
             String id,
@@ -76,7 +77,11 @@ public record DiagnoseAnswer(
             double setUpMinutes,
             double probability,
             double worth,
-            boolean needsYes) {}
+            boolean needsYes,
+            List<ToolLine> tools) {}
+
+    /** A kind of tool. */
+    public record ToolLine(String id, String title) {}
 
     /**
      * How the likeliest cause is cured.

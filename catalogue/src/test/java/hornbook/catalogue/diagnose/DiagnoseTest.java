@@ -21,7 +21,7 @@ class DiagnoseTest {
     private static final String WORDS = "low notes burble";
 
     private static DiagnoseQuestion said(Map<String, Boolean> answers) {
-        return new DiagnoseQuestion(WORDS, answers, null);
+        return new DiagnoseQuestion(WORDS, answers, Set.of(), null);
     }
 
     private static double chance(DiagnoseAnswer answer, String cause) {
@@ -91,6 +91,38 @@ class DiagnoseTest {
         DiagnoseAnswer two = BOOK.answer(said(Map.of("f-low-warble.2", true, "f-low-warble.3", true)));
         assertThat(two.advice()).isEqualTo(Advice.ASK);
         assertThat(two.why()).contains("two faults");
+    }
+
+    /** By hand: without the G# check the order is brace, mouthpiece and lamp, and its chance is found by none of them. */
+    @Test
+    void aCheckThatCannotBeMadeIsNotOfferedAndMovesNoOdds() {
+        DiagnoseQuestion question = new DiagnoseQuestion(WORDS, Map.of(), Set.of("low-warble.1"), null);
+        DiagnoseAnswer answer = BOOK.answer(question);
+        assertThat(chance(answer, "f-low-warble.1")).isCloseTo(0.456, within(1e-12));
+        assertThat(answer.next()).isNotNull();
+        assertThat(answer.next().id()).isEqualTo("f-low-warble.3");
+        assertThat(answer.then()).containsExactly("f-low-warble.2", "f-low-warble.4");
+        assertThat(answer.minutesToFind()).isCloseTo(2 * 0.152 + 7 * 0.228 + 13 * (0.114 + 0.456 + 0.05), within(1e-9));
+        Set<String> all = Set.of("f-low-warble.1", "f-low-warble.2", "f-low-warble.3", "f-low-warble.4");
+        DiagnoseAnswer none = BOOK.answer(new DiagnoseQuestion(WORDS, Map.of(), all, null));
+        assertThat(none.advice()).isEqualTo(Advice.ASK);
+        assertThat(none.why()).startsWith("no check could be made");
+    }
+
+    /** What the words of the trade's checks name; a bare look needs none. */
+    @Test
+    void aCheckNamesItsTools() {
+        assertThat(tools("f-seam-leak")).containsExactly("tool-leak-tester");
+        assertThat(tools("f-hinge-shake")).containsExactly("tool-pin-gauges");
+        assertThat(tools("f-spring-heavy")).containsExactly("tool-spring-scale");
+        assertThat(tools("f-gs-leak")).containsExactly("tool-feeler");
+        assertThat(tools("f-spring-broken")).isEmpty();
+    }
+
+    private static List<String> tools(String fault) {
+        DiagnoseAnswer.NextCheck next = BOOK.answer(DiagnoseQuestion.of(fault)).next();
+        assertThat(next).isNotNull();
+        return next.tools().stream().map(t -> t.id()).toList();
     }
 
     /** By hand: common practice counts as ten horns; 12 jobs had the brace moved, 3 a G# that leaked. */

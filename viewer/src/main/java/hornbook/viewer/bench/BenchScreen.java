@@ -1,6 +1,8 @@
 package hornbook.viewer.bench;
 
 import hornbook.catalogue.picture.Pictures;
+import hornbook.viewer.diagnose.DiagnoseModel;
+import hornbook.viewer.diagnose.DiagnosePane;
 import hornbook.viewer.widget.Words;
 import hornbook.viewer.window.Screen;
 import hornbook.viewer.window.ScreenName;
@@ -30,6 +32,7 @@ public final class BenchScreen implements Screen {
     private final CandidatesPane candidates;
     private final AnswersPane answers;
     private final BriefPane brief;
+    private final WrongSide wrong;
     private final Columns columns;
     private final Label said = Words.text("", "bench-said");
     private final Button undo = new Button("Undo");
@@ -38,12 +41,17 @@ public final class BenchScreen implements Screen {
     private BenchView.Side drawn = new BenchView.Side.Look();
 
     /**
+     * @param wrong what is wrong with the horn
      * @param pull shows a drawer in its cabinet
      * @param openJob opens the card of a job
      * @param where asks into which file the brief is to be printed
      */
     public BenchScreen(
-            BenchModel model, Consumer<String> pull, Consumer<String> openJob, Supplier<Optional<Path>> where) {
+            BenchModel model,
+            DiagnoseModel wrong,
+            Consumer<String> pull,
+            Consumer<String> openJob,
+            Supplier<Optional<Path>> where) {
         this.model = model;
         Pictures pictures = new Pictures();
         strip = new HornStrip(model);
@@ -51,6 +59,7 @@ public final class BenchScreen implements Screen {
         choosing = new LookList(model);
         candidates = new CandidatesPane(model);
         answers = new AnswersPane(model);
+        this.wrong = new WrongSide(wrong, new DiagnosePane(wrong, pull, model::back));
         brief = new BriefPane(
                 new BriefNodes(model, pull, openJob), () -> where.get().ifPresent(model.deeds()::print));
         root.getStyleClass().add("bench");
@@ -139,6 +148,7 @@ public final class BenchScreen implements Screen {
             when other ->
                 columns.left(new EntryPane(
                         model, view, Objects.requireNonNull(view.weighed()).catalogue()));
+            case BenchView.Side.Wrong _ when other -> columns.left(wrong.of(view));
             default -> {}
         }
     }

@@ -57,6 +57,9 @@ record BenchView(
 
         /** A new model from this horn. */
         record Entry() implements Side {}
+
+        /** What is wrong with it. */
+        record Wrong() implements Side {}
     }
 
     /** Id of the model that it most likely is. */

@@ -1,12 +1,12 @@
 package hornbook.viewer.bench;
 
+import hornbook.viewer.widget.ChanceBar;
 import hornbook.viewer.widget.Tile;
 import hornbook.viewer.widget.Words;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /** A candidate: what it is, when it was made, how likely, as words and as a bar. */
@@ -14,7 +14,7 @@ final class CandidateRow extends Tile {
     CandidateRow(String id, String title, String years, double probability, Runnable press) {
         super(press);
         getStyleClass().add("candidate");
-        Label chance = new Label(Phrases.chance(probability));
+        Label chance = new Label(Words.chance(probability));
         chance.getStyleClass().add("chance");
         chance.setMinWidth(Region.USE_PREF_SIZE);
         Label named = Words.text(title, "candidate-title");
@@ -22,7 +22,7 @@ final class CandidateRow extends Tile {
         named.setMaxWidth(Double.MAX_VALUE);
         Label when = new Label(years);
         when.getStyleClass().add("quiet");
-        StackPane bar = bar(probability);
+        ChanceBar bar = new ChanceBar(probability);
         HBox.setHgrow(bar, Priority.ALWAYS);
         HBox below = new HBox(bar, when);
         below.getStyleClass().add("bar-line");
@@ -31,17 +31,7 @@ final class CandidateRow extends Tile {
         HBox.setHgrow(face, Priority.ALWAYS);
         getChildren().add(face);
         setId("candidate-" + id);
-        setAccessibleText(title + ", " + Phrases.chance(probability) + (years.isEmpty() ? "" : ", " + years));
+        setAccessibleText(title + ", " + Words.chance(probability) + (years.isEmpty() ? "" : ", " + years));
         setAccessibleHelp("Shows why");
-    }
-
-    private static StackPane bar(double probability) {
-        Region full = new Region();
-        full.getStyleClass().add("bar-part");
-        StackPane bar = new StackPane(full);
-        bar.getStyleClass().add("bar");
-        bar.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
-        full.maxWidthProperty().bind(bar.widthProperty().multiply(probability));
-        return bar;
     }
 }

@@ -104,13 +104,4 @@ final class Phrases {
         }
         return span.from() == span.to() ? "about " + span.from() : span.from() + "\u2013" + span.to();
     }
-
-    /** A chance to be read at a glance. */
-    static String chance(double p) {
-        double percent = 100 * p;
-        if (percent >= 99.5) {
-            return "over 99 %";
-        }
-        return percent < 1 ? "under 1 %" : String.format(Locale.ROOT, "%.0f %%", percent);
-    }
 }

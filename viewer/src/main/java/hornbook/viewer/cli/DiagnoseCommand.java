@@ -5,6 +5,7 @@ import hornbook.catalogue.diagnose.DiagnoseAnswer.CauseLine;
 import hornbook.catalogue.diagnose.DiagnoseAnswer.Cure;
 import hornbook.catalogue.diagnose.DiagnoseAnswer.NextCheck;
 import hornbook.catalogue.diagnose.DiagnoseAnswer.TaskLine;
+import hornbook.catalogue.diagnose.DiagnoseAnswer.ToolLine;
 import hornbook.catalogue.diagnose.DiagnoseQuestion;
 import hornbook.shared.shop.BadInput;
 import java.io.PrintWriter;
@@ -12,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -26,14 +28,16 @@ import picocli.CommandLine.Parameters;
         footer = "hornbook diagnose low notes burble --answer f-low-warble.1=no")
 final class DiagnoseCommand implements Callable<Integer> {
     private static final int FOUND_SHOWN = 5;
+    private static final String CANNOT = "cannot";
+    private static final Set<String> WORDS = Set.of("yes", "no", CANNOT);
 
     @Parameters(arity = "1..*", paramLabel = "SYMPTOM", description = "In the player's words, or a fault's id.")
     List<String> symptom = List.of();
 
     @Option(
             names = "--answer",
-            paramLabel = "CHECK=yes|no",
-            description = "What a check said, by its id; may be given again.")
+            paramLabel = "CHECK=yes|no|cannot",
+            description = "What a check said, by its id; cannot where it did not tell. May be given again.")
     List<String> answers = List.of();
 
     @Option(names = "--model", paramLabel = "M", description = "The horn's model: what its kin had counts for more.")
@@ -48,7 +52,7 @@ final class DiagnoseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        DiagnoseQuestion question = new DiagnoseQuestion(String.join(" ", symptom), answered(), model);
+        DiagnoseQuestion question = new DiagnoseQuestion(String.join(" ", symptom), answered(), passed(), model);
         return frame.reading(workshop -> {
             DiagnoseAnswer answer = workshop.diagnose().answer(question);
             return answer.causes().isEmpty()
@@ -59,13 +63,29 @@ final class DiagnoseCommand implements Callable<Integer> {
 
     private Map<String, Boolean> answered() {
         Map<String, Boolean> said = new LinkedHashMap<>();
+        said().forEach((check, word) -> {
+            if (!word.equals(CANNOT)) {
+                said.put(check, word.equals("yes"));
+            }
+        });
+        return said;
+    }
+
+    private Set<String> passed() {
+        Map<String, String> said = said();
+        said.values().removeIf(word -> !word.equals(CANNOT));
+        return said.keySet();
+    }
+
+    private Map<String, String> said() {
+        Map<String, String> said = new LinkedHashMap<>();
         for (String answer : answers) {
             int equals = answer.indexOf('=');
             String word = answer.substring(equals + 1);
-            if (equals < 1 || !word.equals("yes") && !word.equals("no")) {
-                throw new BadInput("“" + answer + "” is not an answer: write it as f-low-warble.1=yes or =no");
+            if (equals < 1 || !WORDS.contains(word)) {
+                throw new BadInput("“" + answer + "” is not an answer: write it as f-low-warble.1=yes, =no or =cannot");
             }
-            said.put(answer.substring(0, equals), word.equals("yes"));
+            said.put(answer.substring(0, equals), word);
         }
         return said;
     }
@@ -116,7 +136,11 @@ final class DiagnoseCommand implements Callable<Integer> {
         String ready = next.setUp() == null
                 ? ""
                 : String.format(", and %.0f min to get ready: %s", next.setUpMinutes(), next.setUp());
-        out.printf("      %.0f min%s; answer with --answer %s=yes or =no%n", next.minutes(), ready, next.id());
+        out.printf("      %.0f min%s; answer with --answer %s=yes, =no or =cannot%n", next.minutes(), ready, next.id());
+        if (!next.tools().isEmpty()) {
+            out.println(
+                    "      with: " + next.tools().stream().map(ToolLine::title).collect(Collectors.joining("; ")));
+        }
         if (next.needsYes()) {
             out.println("      a key comes off: not before the owner has said yes to the quote");
         }

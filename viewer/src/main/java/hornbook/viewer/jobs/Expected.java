@@ -12,6 +12,8 @@ import org.jspecify.annotations.Nullable;
  * @param answer missing until it was reckoned, or while no task is listed
  */
 record Expected(List<TaskCount> tasks, @Nullable EstimateAnswer answer) {
+    static final Expected NOTHING = new Expected(List.of(), null);
+
     /** Keeps its own copy. */
     Expected {
         tasks = List.copyOf(tasks);

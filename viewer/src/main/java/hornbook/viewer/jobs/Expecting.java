@@ -5,7 +5,9 @@ import hornbook.shared.job.JobCard;
 import hornbook.viewer.work.Latest;
 import hornbook.viewer.work.Shown;
 import hornbook.viewer.work.Work;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /** The work expected on the job in view, changed task by task; its minutes follow. */
 final class Expecting {
@@ -23,6 +25,20 @@ final class Expecting {
     void usual(JobCard card) {
         asking.ask(
                 progress -> estimating.usual(card),
+                shown.ends(now -> shown.show(shown.now().expecting(now))));
+    }
+
+    /** These as well, once each, where they are not listed yet. */
+    void and(JobPage page, List<String> more) {
+        Expected before = Objects.requireNonNullElse(shown.now().expected(), Expected.NOTHING);
+        List<TaskCount> tasks = new ArrayList<>(before.tasks());
+        more.stream().filter(task -> count(task) == 0).forEach(task -> tasks.add(new TaskCount(task, 1)));
+        reckon(page, tasks);
+    }
+
+    private void reckon(JobPage page, List<TaskCount> tasks) {
+        asking.ask(
+                progress -> estimating.of(page.card(), tasks),
                 shown.ends(now -> shown.show(shown.now().expecting(now))));
     }
 
@@ -46,10 +62,7 @@ final class Expecting {
         JobPage page = shown.now().page();
         Expected before = shown.now().expected();
         if (page != null && before != null) {
-            List<TaskCount> tasks = before.with(task, count);
-            asking.ask(
-                    progress -> estimating.of(page.card(), tasks),
-                    shown.ends(now -> shown.show(shown.now().expecting(now))));
+            reckon(page, before.with(task, count));
         }
     }
 }

@@ -5,6 +5,7 @@ import hornbook.viewer.work.Latest;
 import hornbook.viewer.work.Shown;
 import hornbook.viewer.work.Work;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** The horns on the bench, and the job that is in view. */
 public final class InView {
@@ -47,15 +48,21 @@ public final class InView {
 
     /** Brings a job into view. */
     public void open(String job) {
+        open(job, page -> {});
+    }
+
+    /** @param then is told once it is there */
+    void open(String job, Consumer<JobPage> then) {
         wanted = job;
         pages.ask(
                 progress -> sheets.page(job),
                 shown.ends(page -> page.ifPresentOrElse(
-                        this::came, () -> shown.trouble("There is no job " + job + " any more."))));
+                        now -> came(now, then), () -> shown.trouble("There is no job " + job + " any more."))));
     }
 
-    private void came(JobPage page) {
+    private void came(JobPage page, Consumer<JobPage> then) {
         shown.show(shown.now().showing(page));
+        then.accept(page);
         kin.ask(
                 progress -> past.kin(page.card()),
                 shown.ends(jobs -> shown.show(shown.now().withKin(jobs))));

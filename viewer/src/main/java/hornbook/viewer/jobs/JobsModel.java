@@ -70,6 +70,11 @@ public final class JobsModel {
         return expected;
     }
 
+    /** Brings a job into view with these tasks expected on it, beside what was listed already. */
+    public void plan(String job, List<String> tasks) {
+        inView.open(job, page -> expected.and(page, tasks));
+    }
+
     String title(String id) {
         return sheets.title(id);
     }

@@ -25,4 +25,13 @@ public final class Words {
         label.getStyleClass().add(style);
         return label;
     }
+
+    /** A chance to be read at a glance. */
+    public static String chance(double p) {
+        double percent = 100 * p;
+        if (percent >= 99.5) {
+            return "over 99 %";
+        }
+        return percent < 1 ? "under 1 %" : String.format(Locale.ROOT, "%.0f %%", percent);
+    }
 }

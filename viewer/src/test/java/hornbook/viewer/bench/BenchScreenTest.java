@@ -46,8 +46,12 @@ class BenchScreenTest {
         model = OnTheBench.model(shop, Work.atOnce());
         window = Fx.on(() -> {
             HornbookWindow made = new HornbookWindow("Hornbook", folder.resolve("look"));
-            BenchScreen screen =
-                    new BenchScreen(model, pulled::add, opened::add, () -> Optional.of(folder.resolve("brief.pdf")));
+            BenchScreen screen = new BenchScreen(
+                    model,
+                    OnTheBench.wrong(shop),
+                    pulled::add,
+                    opened::add,
+                    () -> Optional.of(folder.resolve("brief.pdf")));
             made.present(new Shell("The Warm Room", List.of(screen)));
             made.show();
             made.stage().setWidth(1280);
@@ -197,6 +201,24 @@ class BenchScreenTest {
         Fx.run(() -> model.choose(trait));
         Fx.settle();
         press("value-" + value);
+    }
+
+    /** The complaint of the job is asked about at once; digits answer it and not the look that was there before. */
+    @Test
+    void whatIsWrongStandsBesideTheHorn() {
+        Fx.run(() -> model.lay("job", "j-0242"));
+        Fx.settle();
+        int looks = model.view().horn().looks().size();
+        press("wrong");
+        assertThat(Fx.on(() -> ((javafx.scene.control.TextField) node("symptom")).getText()))
+                .isEqualTo("guard rattles, screw will not go in");
+        Fx.picture(scene(), "bench-wrong");
+        keys(KeyCode.DIGIT2);
+        assertThat(model.view().horn().looks()).hasSize(looks);
+        assertThat(text(".diagnose .heading")).isEqualTo("Check now");
+        Fx.picture(scene(), "bench-wrong-no");
+        keys(KeyCode.ESCAPE);
+        assertThat(node("symptom")).isNull();
     }
 
     private static void press(String id) {

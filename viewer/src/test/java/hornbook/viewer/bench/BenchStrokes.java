@@ -34,7 +34,8 @@ public final class BenchStrokes {
             BenchModel model = OnTheBench.model(shop, work);
             Fx.run(() -> {
                 HornbookWindow made = new HornbookWindow("Hornbook", folder.resolve("look"));
-                BenchScreen screen = new BenchScreen(model, drawer -> {}, job -> {}, Optional::empty);
+                BenchScreen screen =
+                        new BenchScreen(model, OnTheBench.wrong(shop), drawer -> {}, job -> {}, Optional::empty);
                 made.present(new Shell("The Warm Room", List.of(screen)));
                 made.show();
             });

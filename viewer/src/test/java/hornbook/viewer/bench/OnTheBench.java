@@ -5,6 +5,8 @@ import hornbook.catalogue.identify.NextLook;
 import hornbook.indexer.brief.QuirkLine;
 import hornbook.shared.shop.Consent;
 import hornbook.viewer.demo.DemoShop;
+import hornbook.viewer.diagnose.DiagnoseAsked;
+import hornbook.viewer.diagnose.DiagnoseModel;
 import hornbook.viewer.work.Work;
 import hornbook.viewer.workshop.Workshop;
 import java.nio.file.Path;
@@ -44,6 +46,11 @@ abstract class OnTheBench {
                         shop.jobs(),
                         job -> !shop.books().where(Consent.class, "job", job).isEmpty()),
                 new BenchBook(shop.books(), shop::confirm, shop::catalogue, shop.intake(), shop.jobBook()));
+    }
+
+    /** What is wrong with the horn on it. */
+    static DiagnoseModel wrong(Workshop shop) {
+        return new DiagnoseModel(Work.atOnce(), new DiagnoseAsked(shop), (job, tasks) -> {});
     }
 
     @BeforeEach
