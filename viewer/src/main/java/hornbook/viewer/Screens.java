@@ -52,6 +52,8 @@ import hornbook.viewer.knowledge.KnowledgeScreen;
 import hornbook.viewer.restock.RestockModel;
 import hornbook.viewer.restock.RestockScreen;
 import hornbook.viewer.restock.SaveAs;
+import hornbook.viewer.setting.SettingModel;
+import hornbook.viewer.setting.SettingPane;
 import hornbook.viewer.tools.ToolsModel;
 import hornbook.viewer.window.Screen;
 import hornbook.viewer.window.ScreenName;
@@ -212,8 +214,9 @@ final class Screens {
     }
 
     private ExchangeScreen exchange() {
-        return new ExchangeScreen(new ExchangeModel(
-                work, new ExchangeModel.Ways(workshop::importingSheets, workshop::importing, workshop::exporting)));
+        ExchangeModel lists = new ExchangeModel(
+                work, new ExchangeModel.Ways(workshop::importingSheets, workshop::importing, workshop::exporting));
+        return new ExchangeScreen(lists, new SettingPane(new SettingModel(work, workshop.settings())));
     }
 
     private ToolsModel tools() {

@@ -71,6 +71,7 @@ public final class Estimate {
         if (question.tasks().isEmpty()) {
             throw new BadInput("no task was named: name one as --task task-pad-fit:24");
         }
+        question.tasks().forEach(task -> book.task(task.task()));
         Model model = question.model() == null ? null : catalogue.named(Model.class, question.model());
         String instrument = instrument(question, model);
         String make = model == null ? null : model.make();

@@ -1,5 +1,6 @@
 package hornbook.catalogue.estimate;
 
+import hornbook.shared.setting.Setting;
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.store.Books;
 import java.math.BigDecimal;
@@ -14,12 +15,6 @@ import org.jspecify.annotations.Nullable;
  * @param handling added to the cost of materials, as a share: 0.15
  */
 public record Rates(BigDecimal hour, BigDecimal minimum, BigDecimal handling) {
-    /** Names of the settings that hold them, each a number. */
-    public static final String HOUR = "hourly_rate";
-
-    public static final String MINIMUM = "minimum_charge";
-    public static final String HANDLING = "materials_handling";
-
     /** @throws BadInput where one is negative */
     public Rates {
         if (hour.signum() < 0 || minimum.signum() < 0 || handling.signum() < 0) {
@@ -30,26 +25,18 @@ public record Rates(BigDecimal hour, BigDecimal minimum, BigDecimal handling) {
     /**
      * As told, else as the shop's settings say; empty where neither names a rate.
      *
-     * @throws BadInput where a setting is no number
+     * @throws BadInput where a setting cannot be used
      */
     public static Optional<Rates> of(
             Books books, @Nullable BigDecimal hour, @Nullable BigDecimal minimum, @Nullable BigDecimal handling) {
-        Optional<BigDecimal> rate = told(books, HOUR, hour);
-        return rate.map(r -> new Rates(
-                r,
-                told(books, MINIMUM, minimum).orElse(BigDecimal.ZERO),
-                told(books, HANDLING, handling).orElse(BigDecimal.ZERO)));
+        return told(books, Setting.HOURLY_RATE, hour)
+                .map(rate -> new Rates(
+                        rate,
+                        told(books, Setting.MINIMUM_CHARGE, minimum).orElse(BigDecimal.ZERO),
+                        told(books, Setting.MATERIALS_HANDLING, handling).orElse(BigDecimal.ZERO)));
     }
 
-    private static Optional<BigDecimal> told(Books books, String name, @Nullable BigDecimal told) {
-        return told != null ? Optional.of(told) : books.setting(name).map(written -> number(name, written));
-    }
-
-    private static BigDecimal number(String name, String written) {
-        try {
-            return new BigDecimal(written.replace("\"", "").strip());
-        } catch (NumberFormatException e) {
-            throw new BadInput("setting " + name + " is " + written + ": write a number, as 48.50");
-        }
+    private static Optional<BigDecimal> told(Books books, Setting setting, @Nullable BigDecimal told) {
+        return told != null ? Optional.of(told) : setting.number(books);
     }
 }

@@ -2,6 +2,7 @@ package hornbook.shared.pads;
 
 import hornbook.shared.measure.PadSize;
 import hornbook.shared.measure.SizeReader;
+import hornbook.shared.setting.Setting;
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.Lot;
 import hornbook.shared.shop.Supplier;
@@ -21,9 +22,6 @@ import java.util.stream.Collectors;
 public final class Pads {
     /** Charge of a half step off the ruled size. */
     public static final int HALF_STEP = 5;
-
-    /** The setting that says where a tie goes: {@code "up"} or {@code "down"}. */
-    public static final String TIE = "pad_tie";
 
     private final Books books;
     private final Millimetres sizes;
@@ -97,10 +95,6 @@ public final class Pads {
     }
 
     private PadSize.Tie tie() {
-        return books.setting(TIE)
-                        .filter(json -> json.equalsIgnoreCase("\"down\""))
-                        .isPresent()
-                ? PadSize.Tie.DOWN
-                : PadSize.Tie.UP;
+        return Setting.PAD_TIE.text(books).filter("down"::equals).isPresent() ? PadSize.Tie.DOWN : PadSize.Tie.UP;
     }
 }

@@ -4,9 +4,11 @@ import hornbook.shared.shop.Count;
 import hornbook.shared.shop.Lot;
 import hornbook.shared.shop.LotState;
 import hornbook.shared.supply.Verdicts;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.Period;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -86,6 +88,15 @@ record Article(List<Lot> lots) {
                 .filter(lot -> !lot.reserve() && lot.count() instanceof Count.Rough)
                 .map(lot -> lot.count().written())
                 .findFirst();
+    }
+
+    /** What was paid for a piece of it when it was last bought. */
+    Optional<BigDecimal> lastPrice(Ledger ledger) {
+        return lots.stream()
+                .flatMap(lot -> ledger.lot(lot.id()).stream())
+                .filter(line -> line.lastPrice().isPresent())
+                .max(Comparator.comparing(line -> line.lastBought().orElse(LocalDate.MIN)))
+                .flatMap(LotLedger::lastPrice);
     }
 
     /** Its uses by months that end today; the oldest month takes what an even number of months leaves over. */

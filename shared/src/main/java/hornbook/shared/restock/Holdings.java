@@ -31,7 +31,7 @@ final class Holdings {
     private final Set<String> quiet = new HashSet<>();
     private final Map<String, List<Article>> articles = new LinkedHashMap<>();
     private LocalDate today = LocalDate.MIN;
-    private double level;
+    private Keeping keeping = Keeping.USUAL;
     private long seen = -1;
 
     /** Takes in what the books hold by now. */
@@ -152,14 +152,15 @@ final class Holdings {
         return deliveries.computeIfAbsent(supplier.id(), id -> Deliveries.of(supplier, ledger.receipts(id)));
     }
 
-    private record Point(Forecast forecast, Deliveries deliveries, double level, int pieces) {}
+    private record Point(Forecast forecast, Deliveries deliveries, double level, int reviewDays, int pieces) {}
 
-    /** The reorder point, reckoned anew only where forecast, deliveries or level have changed. */
-    int point(Article article, Forecast forecast, Deliveries from, double level) {
+    /** The reorder point, reckoned anew only where forecast, deliveries or keeping have changed. */
+    int point(Article article, Forecast forecast, Deliveries from, Keeping by) {
         Point known = points.get(article.key());
-        if (known == null || !known.equals(new Point(forecast, from, level, known.pieces()))) {
-            int pieces = ReorderPoint.of(forecast, Wait.of(from), level);
-            known = new Point(forecast, from, level, pieces);
+        if (known == null
+                || !known.equals(new Point(forecast, from, by.level(), by.reviewDays(), known.pieces()))) {
+            int pieces = ReorderPoint.of(forecast, Wait.of(from, by.reviewDays()), by.level());
+            known = new Point(forecast, from, by.level(), by.reviewDays(), pieces);
             points.put(article.key(), known);
         }
         return known.pieces();
@@ -174,10 +175,10 @@ final class Holdings {
         quiet.add(article.key());
     }
 
-    /** Another level: every point is another. */
-    void at(double asked) {
-        if (level != asked) {
-            level = asked;
+    /** Another keeping: every point is another. */
+    void at(Keeping asked) {
+        if (!keeping.equals(asked)) {
+            keeping = asked;
             quiet.clear();
         }
     }

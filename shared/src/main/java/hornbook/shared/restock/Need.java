@@ -6,14 +6,13 @@ package hornbook.shared.restock;
  * rounding up instead would buy two packs where one lasts for years.
  *
  * @param free on hand less known demand
+ * @param byCost is the size of the order what costs least to order and to keep?
  * @param used was it ever used? What never was is ordered only for those who want it
  */
-record Need(int free, int onOrder, int point, int upTo, int pack, boolean used) {
-    private static final int MONTHS = 3;
-
-    static Need of(int free, int onOrder, int point, Forecast forecast, int pack, boolean used) {
-        int months = (int) Math.ceil(MONTHS * forecast.perMonth() - 1e-9);
-        return new Need(free, onOrder, point, used ? point + Math.max(pack, months) : 0, pack, used);
+record Need(int free, int onOrder, int point, int upTo, int pack, boolean used, boolean byCost) {
+    static Need of(int free, int onOrder, int point, OrderSize size, int pack, boolean used) {
+        return new Need(free, onOrder, point, used ? point + Math.max(pack, size.pieces()) : 0, pack, used,
+                used && size.byCost() && size.pieces() > pack);
     }
 
     boolean due() {

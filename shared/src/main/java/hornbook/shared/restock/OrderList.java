@@ -1,16 +1,10 @@
 package hornbook.shared.restock;
 
-import hornbook.shared.shop.BadInput;
 import java.math.BigDecimal;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
-import tools.jackson.core.JacksonException;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /**
  * What to send to one supplier.
@@ -25,14 +19,9 @@ public record OrderList(
         List<RestockLine> lines,
         @Nullable BigDecimal total,
         @Nullable String heed) {
-    /** The setting that holds smallest orders, money by supplier: {@code {"sup-v-marlbeck": 40}}. */
-    public static final String SMALLEST = "smallest_order";
-
     /** Columns of {@link #rows()}. */
     public static final List<String> COLUMNS =
             List.of("supplier", "lot", "what", "order", "pack", "on_hand", "reorder_point", "why");
-
-    private static final JsonMapper JSON = new JsonMapper();
 
     /** As cells of a CSV file. */
     public List<List<String>> rows() {
@@ -53,10 +42,9 @@ public record OrderList(
      * One list a supplier, by name; what has no supplier comes last.
      *
      * @param prices last paid a piece, by lot
-     * @param smallest the setting {@link #SMALLEST} as JSON, if any
+     * @param smallest order that a supplier takes, money
      */
-    static List<OrderList> of(List<RestockLine> all, Map<String, BigDecimal> prices, Optional<String> smallest) {
-        Map<String, BigDecimal> least = smallest(smallest);
+    static List<OrderList> of(List<RestockLine> all, Map<String, BigDecimal> prices, Map<String, BigDecimal> smallest) {
         Map<String, List<RestockLine>> bySupplier = new TreeMap<>();
         all.stream()
                 .filter(line -> line.order() > 0)
@@ -66,11 +54,11 @@ public record OrderList(
                                 n -> new java.util.ArrayList<>())
                         .add(line));
         return bySupplier.values().stream()
-                .map(lines -> of(lines, prices, least))
+                .map(lines -> one(lines, prices, smallest))
                 .toList();
     }
 
-    private static OrderList of(
+    private static OrderList one(
             List<RestockLine> lines, Map<String, BigDecimal> prices, Map<String, BigDecimal> smallest) {
         RestockLine first = lines.getFirst();
         BigDecimal total = BigDecimal.ZERO;
@@ -88,20 +76,5 @@ public record OrderList(
                                 least.toPlainString(),
                                 least.subtract(total).toPlainString());
         return new OrderList(first.supplier(), name, List.copyOf(lines), total, heed);
-    }
-
-    private static Map<String, BigDecimal> smallest(Optional<String> json) {
-        Map<String, BigDecimal> least = new LinkedHashMap<>();
-        if (json.isEmpty()) {
-            return least;
-        }
-        try {
-            for (Map.Entry<String, JsonNode> entry : JSON.readTree(json.get()).properties()) {
-                least.put(entry.getKey(), new BigDecimal(entry.getValue().asString()));
-            }
-            return least;
-        } catch (JacksonException | NumberFormatException e) {
-            throw new BadInput("setting " + SMALLEST + " cannot be read: write {\"sup-v-…\": 40}");
-        }
     }
 }

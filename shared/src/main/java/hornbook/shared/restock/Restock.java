@@ -1,5 +1,6 @@
 package hornbook.shared.restock;
 
+import hornbook.shared.setting.Setting;
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.Lot;
 import hornbook.shared.shop.OpenOrder;
@@ -19,11 +20,6 @@ import java.util.Optional;
  * has read, so that the list after one change costs little; one of it serves a shop.
  */
 public final class Restock {
-    /** The setting that holds the chance of no shortage from order to arrival, as 0.95. */
-    public static final String LEVEL = "service_level";
-
-    private static final double USUAL_LEVEL = 0.95;
-
     private final Books books;
     private final Holdings holdings = new Holdings();
 
@@ -34,12 +30,12 @@ public final class Restock {
     /**
      * The list.
      *
-     * @throws BadInput where a wanted lot is not in the books, or the level is no chance
+     * @throws BadInput where a wanted lot is not in the books, or a setting cannot be used
      */
     public synchronized RestockAnswer ask(RestockQuestion question) {
         return books.reading(view -> {
             holdings.catchUp(view);
-            return new Round(view, holdings, question, level(view)).answer();
+            return new Round(view, holdings, question, Keeping.of(view)).answer();
         });
     }
 
@@ -84,22 +80,6 @@ public final class Restock {
                         .lot(lot)
                         .flatMap(LotLedger::lastPrice)
                         .ifPresent(price -> prices.put(lot, price)));
-        return OrderList.of(answer.lines(), prices, books.setting(OrderList.SMALLEST));
-    }
-
-    private static double level(View view) {
-        Optional<String> written = view.setting(LEVEL);
-        if (written.isEmpty()) {
-            return USUAL_LEVEL;
-        }
-        try {
-            double level = Double.parseDouble(written.get().replace("\"", ""));
-            if (level >= 0.5 && level <= 0.999) {
-                return level;
-            }
-        } catch (NumberFormatException e) {
-            // Told below, as any other value that is no chance.
-        }
-        throw new BadInput("setting " + LEVEL + " is " + written.get() + ": write a chance from 0.5 to 0.999, as 0.95");
+        return OrderList.of(answer.lines(), prices, Setting.SMALLEST_ORDER.bySupplier(books));
     }
 }

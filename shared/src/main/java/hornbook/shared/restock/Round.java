@@ -24,16 +24,16 @@ final class Round {
 
     private final Holdings holdings;
     private final RestockQuestion question;
-    private final double level;
+    private final Keeping keeping;
     private final Verdicts verdicts;
     private final Map<String, List<OpenOrder>> orders;
     private final Map<String, List<Wanted>> wanted;
     private final List<Supplier> suppliers;
 
-    Round(View view, Holdings holdings, RestockQuestion question, double level) {
+    Round(View view, Holdings holdings, RestockQuestion question, Keeping keeping) {
         this.holdings = holdings;
         this.question = question;
-        this.level = level;
+        this.keeping = keeping;
         this.orders = view.all(OpenOrder.class).stream().collect(Collectors.groupingBy(OpenOrder::lot));
         this.wanted = new HashMap<>();
         question.wanted().forEach(want -> {
@@ -43,7 +43,7 @@ final class Round {
         });
         this.suppliers = view.all(Supplier.class);
         this.verdicts = new Verdicts(suppliers);
-        holdings.at(level);
+        holdings.at(keeping);
         Demand.check(question.wanted(), holdings);
     }
 
@@ -94,10 +94,11 @@ final class Round {
         Source source = source(verdicts.supplier(article.lot()), verdicts.avoid(article.lot()));
         Forecast forecast = holdings.forecast(article);
         boolean used = use.times() > 0;
-        int point = used ? holdings.point(article, forecast, source.deliveries(), level) : 0;
+        int point = used ? holdings.point(article, forecast, source.deliveries(), keeping) : 0;
         int onHand = article.onHand(verdicts);
         int pack = Optional.ofNullable(article.lot().pack()).filter(p -> p > 0).orElse(1);
-        Need need = Need.of(Math.max(0, onHand) - demand.pieces(), demand.onOrder(), point, forecast, pack, used);
+        OrderSize size = OrderSize.of(forecast, keeping, article.lastPrice(holdings.ledger()));
+        Need need = Need.of(Math.max(0, onHand) - demand.pieces(), demand.onOrder(), point, size, pack, used);
         boolean emptied = onHand <= 0 && used;
         return need.due() || emptied || below
                 ? Optional.of(line(new Standing(article, use, forecast, demand, source, need, onHand)))

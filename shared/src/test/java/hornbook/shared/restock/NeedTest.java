@@ -2,6 +2,7 @@ package hornbook.shared.restock;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -24,6 +25,6 @@ class NeedTest {
     })
     void ordersWholePacks(int free, int onOrder, int point, double perMonth, int pack, boolean used, int order) {
         Forecast forecast = new Forecast(perMonth, perMonth, Takings.NONE, "");
-        assertThat(Need.of(free, onOrder, point, forecast, pack, used).order()).isEqualTo(order);
+        assertThat(Need.of(free, onOrder, point, OrderSize.of(forecast, Keeping.USUAL, Optional.empty()), pack, used).order()).isEqualTo(order);
     }
 }

@@ -3,6 +3,7 @@ package hornbook.shared.restock;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import hornbook.shared.setting.Setting;
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.Cabinet;
 import hornbook.shared.shop.Count;
@@ -213,7 +214,7 @@ class OrderBookTest {
                     new java.math.BigDecimal("0.50"),
                     ""));
             w.put(new Movement("v-00094", DAY, "lot-0001", MovementKind.USE, -2, null, null, null, null, null, ""));
-            w.setting(OrderList.SMALLEST, "{\"sup-v-new\": 40}");
+            w.setting(Setting.SMALLEST_ORDER.written(), "{\"sup-v-new\": 40}");
         });
         RestockAnswer answer = restock.ask(RestockQuestion.BOOKS_ALONE);
         assertThat(restock.orders(answer))

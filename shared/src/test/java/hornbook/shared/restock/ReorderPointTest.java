@@ -22,13 +22,14 @@ class ReorderPointTest {
     private static final Pattern INPUT =
             Pattern.compile("lead-time mean ([\\d.]+)(?: variance ([\\d.]+).*)?, (?:P\\(X<=R\\) )?>= ([\\d.]+)");
     private static final Pattern CHANCE = Pattern.compile("cdf at R = ([\\d.]+)");
+    private static final int WEEK = 7;
     private static final Wait ONE_MONTH = new Wait(new double[] {1}, new double[] {1});
 
     private static Forecast of(double mean, double variance) {
         return new Forecast(mean, variance, Takings.NONE, "");
     }
 
-    /** reorder.csv: R's qpois and qnbinom. Lot size (Harris 1913) is not reckoned with: packs and three months decide. */
+    /** reorder.csv: R's qpois and qnbinom. */
     static Stream<Map<String, String>> points() {
         return Published.rows("reorder.csv").stream()
                 .filter(r -> List.of("rop_poisson", "rop_negbin").contains(r.get("kind")));
@@ -91,7 +92,7 @@ class ReorderPointTest {
     @Test
     void aLateDeliveryNowAndThenRaisesThePoint() {
         List<Integer> days = List.of(7, 8, 9, 60);
-        int point = ReorderPoint.of(of(6, 6), Wait.of(new Deliveries(days)), 0.95);
+        int point = ReorderPoint.of(of(6, 6), Wait.of(new Deliveries(days), WEEK), 0.95);
         double below = 0;
         double at = 0;
         for (int day : days) {
@@ -101,7 +102,7 @@ class ReorderPointTest {
         }
         assertThat(below).isLessThan(0.95);
         assertThat(at).isGreaterThanOrEqualTo(0.95);
-        assertThat(point).isGreaterThan(ReorderPoint.of(of(6, 6), Wait.of(new Deliveries(List.of(7, 8, 9))), 0.95));
+        assertThat(point).isGreaterThan(ReorderPoint.of(of(6, 6), Wait.of(new Deliveries(List.of(7, 8, 9)), WEEK), 0.95));
     }
 
     @ParameterizedTest
@@ -111,7 +112,7 @@ class ReorderPointTest {
         List<Integer> days = written.isEmpty()
                 ? List.of()
                 : Stream.of(written.split(" ")).map(Integer::valueOf).toList();
-        double[] months = Wait.of(new Deliveries(days)).months();
+        double[] months = Wait.of(new Deliveries(days), WEEK).months();
         assertThat(months[0] * 365.25 / 12 - 7).isEqualTo(least, within(1e-9));
         assertThat(months[months.length - 1] * 365.25 / 12 - 7).isEqualTo(most, within(1e-9));
     }

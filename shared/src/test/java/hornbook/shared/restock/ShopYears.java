@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 
 /**
@@ -142,9 +143,9 @@ final class ShopYears {
                     forecast = excess ? own : new Forecast(own.perMonth(), own.variance(), Takings.NONE, "");
                     List<Integer> leads =
                             Arrays.stream(item.leads(), 0, delivered).boxed().toList();
-                    point = ReorderPoint.of(forecast, Wait.of(new Deliveries(leads)), level);
+                    point = ReorderPoint.of(forecast, Wait.of(new Deliveries(leads), Keeping.USUAL.reviewDays()), level);
                 }
-                return Need.of(position, 0, point, forecast, item.pack(), true).order();
+                return Need.of(position, 0, point, OrderSize.of(forecast, Keeping.USUAL, Optional.empty()), item.pack(), true).order();
             }
         };
     }

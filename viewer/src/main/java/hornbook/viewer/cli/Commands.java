@@ -39,6 +39,7 @@ final class Commands {
         byName.put("entry", () -> EntryCommand.line(frame));
         byName.put("restock", () -> RestockCommand.line(frame));
         add("estimate", () -> new EstimateCommand(frame));
+        add("setting", () -> new SettingCommand(frame));
         add("year", () -> new YearCommand(frame));
         add("pictures", () -> new PicturesCommand(frame));
         add("index", () -> new IndexCommand(frame));

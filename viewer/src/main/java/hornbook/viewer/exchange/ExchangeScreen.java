@@ -3,6 +3,7 @@ package hornbook.viewer.exchange;
 import hornbook.shared.exchange.ImportReport;
 import hornbook.shared.exchange.SheetKind;
 import hornbook.shared.exchange.SheetLook;
+import hornbook.viewer.setting.SettingPane;
 import hornbook.viewer.widget.Words;
 import hornbook.viewer.window.Screen;
 import hornbook.viewer.window.ScreenName;
@@ -11,6 +12,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -22,9 +24,10 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 
-/** Lists in, everything out. */
+/** Lists in, everything out; below, how the shop is set. */
 public final class ExchangeScreen implements Screen {
     private final ExchangeModel model;
+    private final SettingPane settings;
     private final VBox steps = new VBox();
     private final ScrollPane root = new ScrollPane(steps);
     private final KindChoice kinds;
@@ -39,8 +42,9 @@ public final class ExchangeScreen implements Screen {
     private final Button fix = new Button("Rows to fix\u2026");
     private final ReportPane report = new ReportPane();
 
-    public ExchangeScreen(ExchangeModel model) {
+    public ExchangeScreen(ExchangeModel model, SettingPane settings) {
         this.model = model;
+        this.settings = settings;
         kinds = new KindChoice(model::kind);
         columns = new ColumnRows(model::column);
         steps.getStyleClass().add("exchange");
@@ -77,7 +81,8 @@ public final class ExchangeScreen implements Screen {
                         buttons,
                         report,
                         new OutPane(model),
-                        said);
+                        said,
+                        settings);
         model.onChange(this::draw);
     }
 
@@ -102,6 +107,18 @@ public final class ExchangeScreen implements Screen {
     @Override
     public Node node() {
         return root;
+    }
+
+    @Override
+    public void shown() {
+        settings.refresh();
+    }
+
+    @Override
+    public void changed(Set<String> kinds) {
+        if (kinds.contains("setting")) {
+            settings.refresh();
+        }
     }
 
     private void draw(ExchangeView view) {

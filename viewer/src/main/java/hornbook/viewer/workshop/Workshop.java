@@ -38,6 +38,8 @@ import hornbook.shared.photo.Photos;
 import hornbook.shared.restock.OrderBook;
 import hornbook.shared.restock.Restock;
 import hornbook.shared.restock.RestockQuestion;
+import hornbook.shared.setting.Setting;
+import hornbook.shared.setting.SettingBook;
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.stock.Alike;
 import hornbook.shared.stock.BagBook;
@@ -58,7 +60,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import tools.jackson.databind.json.JsonMapper;
 
 /** An opened shop and the services over it. What a command does not ask for is not opened. */
 public final class Workshop implements AutoCloseable {
@@ -95,10 +96,12 @@ public final class Workshop implements AutoCloseable {
 
     /** What the shop is called; the program's own name where it has none. */
     public String name() {
-        return books.setting("name")
-                .map(json -> JsonMapper.shared().readValue(json, String.class))
-                .filter(name -> !name.isBlank())
-                .orElse("Hornbook");
+        return Setting.NAME.text(books).orElse(Setting.NAME.usual());
+    }
+
+    /** How the shop is set. */
+    public SettingBook settings() {
+        return new SettingBook(books);
     }
 
     public Stock stock() {

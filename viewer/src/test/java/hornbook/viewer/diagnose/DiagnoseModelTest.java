@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.catalogue.diagnose.Advice;
 import hornbook.catalogue.diagnose.DiagnoseQuestion;
+import hornbook.shared.job.Ended;
 import hornbook.shared.job.JobCard;
 import hornbook.shared.shop.Went;
 import hornbook.viewer.demo.DemoShop;
@@ -126,7 +127,7 @@ class DiagnoseModelTest {
         assertThat(shop.jobs().job("j-0237").orElseThrow().findings())
                 .noneMatch(f -> f.what().equals(first));
         model.found();
-        shop.jobBook().close("j-0237", Went.SMOOTH, "the link was short");
+        shop.closing().close("j-0237", new Ended(Went.SMOOTH, "the link was short", false));
         model.ask("low notes burble");
         assertThat(told().answer().causes().stream()
                         .filter(c -> c.id().equals(first))
