@@ -85,6 +85,7 @@ record Advice(int order, String why) {
     private static String order(Standing standing, int order) {
         int pack = standing.need().pack();
         String packs = pack > 1 ? " (packs of " + pack + ")" : "";
-        return "order " + order + packs + (standing.need().byCost() && order > pack ? ", which costs least to order and to keep" : "");
+        return "order " + order + packs
+                + (standing.need().byCost() && order > pack ? ", which costs least to order and to keep" : "");
     }
 }

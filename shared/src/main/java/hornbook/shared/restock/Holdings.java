@@ -157,8 +157,7 @@ final class Holdings {
     /** The reorder point, reckoned anew only where forecast, deliveries or keeping have changed. */
     int point(Article article, Forecast forecast, Deliveries from, Keeping by) {
         Point known = points.get(article.key());
-        if (known == null
-                || !known.equals(new Point(forecast, from, by.level(), by.reviewDays(), known.pieces()))) {
+        if (known == null || !known.equals(new Point(forecast, from, by.level(), by.reviewDays(), known.pieces()))) {
             int pieces = ReorderPoint.of(forecast, Wait.of(from, by.reviewDays()), by.level());
             known = new Point(forecast, from, by.level(), by.reviewDays(), pieces);
             points.put(article.key(), known);

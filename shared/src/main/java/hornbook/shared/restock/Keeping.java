@@ -13,11 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param orderCost what one order costs beside the goods; null where not known
  * @param holdingShare what keeping goods for a year costs, as a share of their price
  */
-record Keeping(
-        double level,
-        int reviewDays,
-        @Nullable Double orderCost,
-        double holdingShare) {
+record Keeping(double level, int reviewDays, @Nullable Double orderCost, double holdingShare) {
     /** Where the shop set nothing. */
     static final Keeping USUAL = new Keeping(0.95, 7, null, 0.25);
 

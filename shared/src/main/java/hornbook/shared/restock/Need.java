@@ -11,7 +11,13 @@ package hornbook.shared.restock;
  */
 record Need(int free, int onOrder, int point, int upTo, int pack, boolean used, boolean byCost) {
     static Need of(int free, int onOrder, int point, OrderSize size, int pack, boolean used) {
-        return new Need(free, onOrder, point, used ? point + Math.max(pack, size.pieces()) : 0, pack, used,
+        return new Need(
+                free,
+                onOrder,
+                point,
+                used ? point + Math.max(pack, size.pieces()) : 0,
+                pack,
+                used,
                 used && size.byCost() && size.pieces() > pack);
     }
 

@@ -69,7 +69,8 @@ enum Form {
                     .map(one -> one.getKey() + "=" + one.getValue().toPlainString())
                     .collect(Collectors.joining(" "));
             // What was left over after the pairs is no pair.
-            boolean clean = !money.isEmpty() && PAIR.matcher(typed).replaceAll("").matches("[\\s,;]*");
+            boolean clean =
+                    !money.isEmpty() && PAIR.matcher(typed).replaceAll("").matches("[\\s,;]*");
             return Optional.of(all).filter(text -> clean);
         }
     };

@@ -43,10 +43,7 @@ public final class SettingBook {
         }
     }
 
-    private static SettingLine line(
-            Setting one,
-            @Nullable String value,
-            @Nullable String trouble) {
+    private static SettingLine line(Setting one, @Nullable String value, @Nullable String trouble) {
         return new SettingLine(one.written(), value, one.usual(), one.meaning(), one.form(), trouble);
     }
 

@@ -25,6 +25,8 @@ class NeedTest {
     })
     void ordersWholePacks(int free, int onOrder, int point, double perMonth, int pack, boolean used, int order) {
         Forecast forecast = new Forecast(perMonth, perMonth, Takings.NONE, "");
-        assertThat(Need.of(free, onOrder, point, OrderSize.of(forecast, Keeping.USUAL, Optional.empty()), pack, used).order()).isEqualTo(order);
+        assertThat(Need.of(free, onOrder, point, OrderSize.of(forecast, Keeping.USUAL, Optional.empty()), pack, used)
+                        .order())
+                .isEqualTo(order);
     }
 }

@@ -102,7 +102,8 @@ class ReorderPointTest {
         }
         assertThat(below).isLessThan(0.95);
         assertThat(at).isGreaterThanOrEqualTo(0.95);
-        assertThat(point).isGreaterThan(ReorderPoint.of(of(6, 6), Wait.of(new Deliveries(List.of(7, 8, 9)), WEEK), 0.95));
+        assertThat(point)
+                .isGreaterThan(ReorderPoint.of(of(6, 6), Wait.of(new Deliveries(List.of(7, 8, 9)), WEEK), 0.95));
     }
 
     @ParameterizedTest

@@ -143,9 +143,17 @@ final class ShopYears {
                     forecast = excess ? own : new Forecast(own.perMonth(), own.variance(), Takings.NONE, "");
                     List<Integer> leads =
                             Arrays.stream(item.leads(), 0, delivered).boxed().toList();
-                    point = ReorderPoint.of(forecast, Wait.of(new Deliveries(leads), Keeping.USUAL.reviewDays()), level);
+                    point = ReorderPoint.of(
+                            forecast, Wait.of(new Deliveries(leads), Keeping.USUAL.reviewDays()), level);
                 }
-                return Need.of(position, 0, point, OrderSize.of(forecast, Keeping.USUAL, Optional.empty()), item.pack(), true).order();
+                return Need.of(
+                                position,
+                                0,
+                                point,
+                                OrderSize.of(forecast, Keeping.USUAL, Optional.empty()),
+                                item.pack(),
+                                true)
+                        .order();
             }
         };
     }
