@@ -40,6 +40,7 @@ import hornbook.viewer.hand.HandModel;
 import hornbook.viewer.hand.Hands;
 import hornbook.viewer.hand.Pull;
 import hornbook.viewer.hand.SortingOut;
+import hornbook.viewer.honesty.HonestyModel;
 import hornbook.viewer.hornmap.Entering;
 import hornbook.viewer.hornmap.HornMapModel;
 import hornbook.viewer.hornmap.HornMapScreen;
@@ -95,10 +96,13 @@ final class Screens {
         HornMapModel map = hornMap();
         ClockModel clock = clock();
         JobsFromShop ofJobs = new JobsFromShop(workshop, work);
-        JobsModel jobs = ofJobs.model(clock, horn -> {
-            map.show(horn);
-            way.go(ScreenName.HORN_MAP);
-        });
+        JobsModel jobs = ofJobs.model(
+                clock,
+                horn -> {
+                    map.show(horn);
+                    way.go(ScreenName.HORN_MAP);
+                },
+                name -> new SaveDialog().file(name, "pdf"));
         Consumer<String> openJob = job -> {
             jobs.inView().open(job);
             way.go(ScreenName.JOBS);
@@ -119,7 +123,8 @@ final class Screens {
         atBench.onFit(model -> fits.accept("model", model));
         FindScreen finding = new FindScreen(find, pulling, lay, openJob);
         finding.onFit(card -> fits.accept(card.kind(), card.id()));
-        JobsScreen atJobs = new JobsScreen(jobs, ofJobs.album());
+        JobsScreen atJobs = new JobsScreen(
+                jobs, ofJobs.album(), wrong(jobs, way), new HonestyModel(work, workshop::honesty), pull);
         atJobs.onFit(job -> fits.accept("job", job));
         KnowledgeScreen known = new KnowledgeScreen(new KnowledgeModel(work, workshop::entryBook, cards()), pull, lay);
         known.onFit(card -> fits.accept(card.kind(), card.id()));
@@ -130,7 +135,7 @@ final class Screens {
                 new HornMapScreen(map),
                 atJobs,
                 gauges,
-                restock(pull),
+                restock(pull, () -> way.go(ScreenName.IN_OUT)),
                 known,
                 exchange());
         Shell shell = new Shell(workshop.name(), screens);
@@ -257,12 +262,13 @@ final class Screens {
         return new Cards(workshop.stock(), workshop.furniture(), workshop.jobs(), workshop::catalogue);
     }
 
-    private RestockScreen restock(Consumer<String> pull) {
+    private RestockScreen restock(Consumer<String> pull, Runnable settings) {
         return new RestockScreen(
                 new RestockModel(
                         work, workshop.restock(), workshop::wanted, workshop.orderBook(), workshop.stockBook()),
                 pull,
-                new SaveAs(new SaveDialog()::file, workshop.name(), workshop.books()::today));
+                new SaveAs(new SaveDialog()::file, workshop.name(), workshop.books()::today),
+                settings);
     }
 
     /** The way from one screen to another; the shell stands at its end, and is made last. */

@@ -2,6 +2,7 @@ package hornbook.catalogue.estimate;
 
 import hornbook.shared.shop.Horn;
 import hornbook.shared.shop.Job;
+import hornbook.shared.shop.JobStatus;
 import hornbook.shared.shop.TaskTime;
 import hornbook.shared.store.Books;
 import hornbook.shared.store.View;
@@ -13,11 +14,15 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** What the shop's clocks said: a task clocked on several days is one. */
+/**
+ * What the shop's clocks said of jobs that are closed: a task clocked on several days is one. A job still on the bench
+ * tells nothing yet: nobody knows which of its tasks are done, and no job is evidence for itself.
+ */
 final class Clocks {
     private static final String UNLISTED = "unlisted";
 
     private final Map<String, Horn> hornOf = new HashMap<>();
+    private final Map<String, LocalDate> closed = new HashMap<>();
     private final List<TaskTime> times;
 
     private Clocks(View view) {
@@ -25,8 +30,9 @@ final class Clocks {
         view.all(Horn.class).forEach(horn -> horns.put(horn.id(), horn));
         view.all(Job.class).forEach(job -> {
             Horn horn = horns.get(job.horn());
-            if (horn != null) {
+            if (horn != null && job.status() == JobStatus.DONE) {
                 hornOf.put(job.id(), horn);
+                closed.put(job.id(), job.done() == null ? LocalDate.MIN : job.done());
             }
         });
         times = view.all(TaskTime.class);
@@ -41,12 +47,14 @@ final class Clocks {
         return books.reading(view -> read(view).until(view.today()));
     }
 
-    /** Up to a day, that day included. */
+    /** Of the jobs closed up to a day, that day included. */
     List<Clocked> until(LocalDate last) {
         Map<List<String>, Clocked> clocked = new LinkedHashMap<>();
         for (TaskTime time : times) {
             Horn horn = hornOf.get(time.job());
-            if (horn != null && !time.date().isAfter(last)) {
+            boolean then = !time.date().isAfter(last)
+                    && !closed.getOrDefault(time.job(), LocalDate.MAX).isAfter(last);
+            if (horn != null && then) {
                 clocked.merge(List.of(time.job(), time.task(), time.who()), of(time, horn), Clocks::added);
             }
         }

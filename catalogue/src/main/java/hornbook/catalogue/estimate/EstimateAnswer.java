@@ -8,7 +8,7 @@ import java.util.List;
  * @param p50Min as often under as over
  * @param p80Min under in four of five
  * @param bookMin sum of the book's medians
- * @param fromJobs how many jobs with clocks speak of it
+ * @param fromJobs how many closed jobs with clocks speak of it
  * @param drives the task whose doubt moves the sum most
  * @param lines task by task
  * @param remarks what the answer lacks, in words
@@ -22,7 +22,7 @@ public record EstimateAnswer(
         List<Line> lines,
         List<String> remarks) {
 
-    /** Jobs with clocks: all, and those of this instrument, make and model. */
+    /** Closed jobs with clocks: all, and those of this instrument, make and model. */
     public record FromJobs(int all, int instrument, int make, int model) {}
 
     /**

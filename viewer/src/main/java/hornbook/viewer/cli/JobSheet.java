@@ -1,11 +1,10 @@
 package hornbook.viewer.cli;
 
 import hornbook.shared.job.JobCard;
-import hornbook.shared.shop.Job;
 import hornbook.viewer.paper.HandBack;
-import hornbook.viewer.paper.HandBackPaper;
 import hornbook.viewer.paper.PaperSize;
 import hornbook.viewer.paper.Printed;
+import hornbook.viewer.sheet.OwnerSheets;
 import hornbook.viewer.workshop.Workshop;
 import java.math.BigDecimal;
 import java.nio.file.Path;
@@ -57,17 +56,11 @@ final class JobSheet implements Callable<Integer> {
     }
 
     private int print(Workshop workshop, JobCard card) {
-        String owner = withOwner
-                ? workshop.books().find(Job.class, id).map(Job::ownerCode).orElse(null)
-                : null;
-        Printed printed = new HandBackPaper(
-                        workshop.catalogue(),
-                        PaperSize.named(paper),
-                        workshop.name(),
-                        workshop.books().today())
-                .print(
+        Printed printed = new OwnerSheets(workshop, PaperSize.named(paper))
+                .handBack(
                         card,
-                        new HandBack(owner, notDone, faultsLeft, billed),
+                        new HandBack(null, notDone, faultsLeft, billed),
+                        withOwner,
                         frame.around().here().resolve(pdf).normalize());
         return frame.answer(printed, out -> out.println(printed.file() + "  " + printed.pages() + " pages"));
     }

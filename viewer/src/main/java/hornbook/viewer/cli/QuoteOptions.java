@@ -1,18 +1,13 @@
 package hornbook.viewer.cli;
 
-import hornbook.catalogue.entry.Entry;
 import hornbook.catalogue.estimate.EstimateAnswer;
 import hornbook.catalogue.estimate.Price;
 import hornbook.catalogue.estimate.Rates;
-import hornbook.catalogue.identify.Question;
-import hornbook.indexer.brief.BriefQuestion;
 import hornbook.shared.job.JobCard;
 import hornbook.shared.shop.BadInput;
-import hornbook.shared.shop.Job;
 import hornbook.viewer.paper.PaperSize;
 import hornbook.viewer.paper.Printed;
-import hornbook.viewer.paper.Quote;
-import hornbook.viewer.paper.QuotePaper;
+import hornbook.viewer.sheet.OwnerSheets;
 import hornbook.viewer.workshop.Workshop;
 import java.math.BigDecimal;
 import java.nio.file.Path;
@@ -73,48 +68,15 @@ final class QuoteOptions {
         if (file == null) {
             return Optional.empty();
         }
-        QuotePaper sheet = new QuotePaper(
-                workshop.catalogue(),
-                PaperSize.named(paper),
-                workshop.name(),
-                workshop.books().today());
-        return Optional.of(sheet.print(
-                quote(workshop, time, model),
-                frame.around().here().resolve(file).normalize()));
-    }
-
-    private Quote quote(Workshop workshop, EstimateAnswer time, @Nullable String model) {
-        Optional<JobCard> card = card(workshop);
-        String title = model == null
-                ? "as it was shown"
-                : workshop.catalogue().entry(model).map(Entry::title).orElse(model);
-        return new Quote(
-                card.map(JobCard::id).orElse(""),
-                card.map(c -> c.horn() + ", ").orElse("") + title,
-                card.map(JobCard::complaint).orElse(""),
-                withOwner ? owner(workshop) : null,
-                card.map(JobCard::promised).orElse(null),
-                time,
-                price(workshop, time).orElse(null),
-                card.map(c -> c.consents().stream()
-                                .map(yes -> yes.what() + ", " + yes.day())
-                                .toList())
-                        .orElse(List.of()),
-                card.map(c -> stops(workshop, c)).orElse(List.of()),
-                notDone);
-    }
-
-    /** By name only: they decide price and consent. */
-    private static List<String> stops(Workshop workshop, JobCard card) {
-        return workshop.brief()
-                .answer(BriefQuestion.of(Question.of(List.of()).about(card.horn())))
-                .stops();
-    }
-
-    private @Nullable String owner(Workshop workshop) {
-        return job == null
-                ? null
-                : workshop.books().find(Job.class, job).map(Job::ownerCode).orElse(null);
+        return Optional.of(new OwnerSheets(workshop, PaperSize.named(paper))
+                .quote(
+                        card(workshop),
+                        model,
+                        time,
+                        price(workshop, time).orElse(null),
+                        notDone,
+                        withOwner,
+                        frame.around().here().resolve(file).normalize()));
     }
 
     private Optional<JobCard> card(Workshop workshop) {

@@ -5,8 +5,8 @@ import hornbook.catalogue.diagnose.DiagnoseAnswer.NextCheck;
 import hornbook.catalogue.diagnose.DiagnoseQuestion;
 import hornbook.catalogue.estimate.EstimateAnswer;
 import hornbook.viewer.diagnose.DiagnoseView.Said;
-import hornbook.viewer.work.Ends;
 import hornbook.viewer.work.Latest;
+import hornbook.viewer.work.Shown;
 import hornbook.viewer.work.Work;
 import java.util.List;
 import java.util.function.BiConsumer;
@@ -19,8 +19,7 @@ public final class DiagnoseModel {
     private final DiagnoseAsked asked;
     private final Latest asking;
     private final BiConsumer<String, List<String>> plan;
-    private Consumer<DiagnoseView> listener = view -> {};
-    private DiagnoseView view = DiagnoseView.NOTHING;
+    private final Shown<DiagnoseView> shown = new Shown<>(DiagnoseView.NOTHING, DiagnoseView::saying);
 
     /** @param plan takes a job and the tasks that are to be done on it */
     public DiagnoseModel(Work work, DiagnoseAsked asked, BiConsumer<String, List<String>> plan) {
@@ -31,24 +30,23 @@ public final class DiagnoseModel {
     }
 
     DiagnoseView view() {
-        return view;
+        return shown.now();
     }
 
     void onChange(Consumer<DiagnoseView> draw) {
-        listener = draw;
-        draw.accept(view);
+        shown.onChange(draw);
     }
 
     /** The horn of a job, with what its owner complained of. The same job again goes on where it was. */
     public void about(String job) {
-        if (!job.equals(view.complaint().job())) {
-            asking.ask(progress -> asked.complaint(job), ends(this::about));
+        if (!job.equals(view().complaint().job())) {
+            asking.ask(progress -> asked.complaint(job), shown.ends(this::about));
         }
     }
 
     /** A horn that is on no job. */
     public void about(Complaint complaint) {
-        show(view.about(complaint));
+        shown.show(view().about(complaint));
         if (!complaint.words().isBlank()) {
             ask();
         }
@@ -56,42 +54,44 @@ public final class DiagnoseModel {
 
     /** These words now; what was checked for others is forgotten. */
     void ask(String words) {
-        show(view.asking(words.strip()));
+        shown.show(view().asking(words.strip()));
         ask();
     }
 
     private void ask() {
-        DiagnoseView now = view;
+        DiagnoseView now = view();
         DiagnoseQuestion question = new DiagnoseQuestion(
                 now.symptom(), now.answers(), now.passed(), now.complaint().model());
-        asking.ask(progress -> asked.told(question, now.complaint().instrument()), ends(told -> show(view.with(told))));
+        asking.ask(
+                progress -> asked.told(question, now.complaint().instrument()),
+                shown.ends(told -> shown.show(view().with(told))));
     }
 
     /** The next check said yes or no; null where it did not tell. */
     void answer(@Nullable Boolean yes) {
-        Told told = view.told();
+        Told told = view().told();
         NextCheck next = told == null ? null : told.answer().next();
         if (next != null) {
-            show(view.answering(new Said(next.id(), next.question(), yes)));
+            shown.show(view().answering(new Said(next.id(), next.question(), yes)));
             ask();
         }
     }
 
     void takeBack(String check) {
-        show(view.without(check));
+        shown.show(view().without(check));
         ask();
     }
 
     void takeBackLast() {
-        if (!view.checks().isEmpty()) {
-            takeBack(view.checks().getLast().check());
+        if (!view().checks().isEmpty()) {
+            takeBack(view().checks().getLast().check());
         }
     }
 
     /** Makes what cures the likeliest cause the job's work. */
     void plan() {
-        String job = view.complaint().job();
-        EstimateAnswer time = view.told() == null ? null : view.told().time();
+        String job = view().complaint().job();
+        EstimateAnswer time = view().told() == null ? null : view().told().time();
         if (job != null && time != null) {
             plan.accept(
                     job, time.lines().stream().map(EstimateAnswer.Line::task).toList());
@@ -100,8 +100,8 @@ public final class DiagnoseModel {
 
     /** Writes the likeliest cause down on the job. */
     void found() {
-        String job = view.complaint().job();
-        Told told = view.told();
+        String job = view().complaint().job();
+        Told told = view().told();
         Cure cure = told == null ? null : told.answer().cure();
         if (job == null || told == null || cure == null) {
             return;
@@ -112,15 +112,6 @@ public final class DiagnoseModel {
                     asked.found(job, cure, words);
                     return words;
                 },
-                ends(done -> show(view.saying("Written down on " + job + ": " + done + "."))));
-    }
-
-    private <A> Ends<A> ends(Consumer<A> answered) {
-        return new Ends<>(answered, thrown -> show(view.saying(String.valueOf(thrown.getMessage()))));
-    }
-
-    private void show(DiagnoseView now) {
-        view = now;
-        listener.accept(now);
+                shown.ends(done -> shown.show(view().saying("Written down on " + job + ": " + done + "."))));
     }
 }

@@ -22,14 +22,18 @@ public enum Act {
     YES("Owner's yes", 'y', For.OPEN),
     QUIRK("Quirk met", 'u', For.OPEN),
     PHOTO("Photo", 'i', For.ALL),
+    WRONG("What is wrong", 'l', For.OPEN),
     ESTIMATE("Estimate", 'e', For.OPEN),
+    QUOTE_SHEET("Quote sheet", 'g', For.OPEN),
     QUOTE("Agree", 'q', For.OPEN),
     CLOSE("Close", 'x', For.OPEN),
     TEACH("Teach model", 'l', For.DONE),
     HAND_BACK("Hand back", 'g', For.DONE),
-    FOLLOW_UP("Follow-up", 'v', For.DONE),
+    BACK_SHEET("Hand-back sheet", 'p', For.DONE),
+    FOLLOW_UP("Follow-up", 'f', For.DONE),
     FIT("What fits", 'z', For.ALL),
-    PAST("Past jobs", 's', For.ANY);
+    PAST("Past jobs", 's', For.ANY),
+    HONESTY("How honest", 'v', For.ANY);
 
     private enum For {
         ANY,
@@ -70,8 +74,9 @@ public enum Act {
         return Arrays.stream(values()).filter(act -> act.fits(page)).toList();
     }
 
-    static Optional<Act> of(char letter) {
-        return Arrays.stream(values())
+    /** What that letter begins on the page: one letter may begin another act on a job that is done. */
+    static Optional<Act> of(char letter, @Nullable JobPage page) {
+        return fitting(page).stream()
                 .filter(act -> act.letter == Character.toLowerCase(letter))
                 .findFirst();
     }

@@ -3,11 +3,16 @@ package hornbook.viewer.jobs;
 import hornbook.indexer.search.Hit;
 import hornbook.indexer.search.Question;
 import hornbook.viewer.clock.ClockModel;
+import hornbook.viewer.paper.PaperSize;
+import hornbook.viewer.sheet.OwnerSheets;
 import hornbook.viewer.work.Work;
 import hornbook.viewer.workshop.Workshop;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Function;
 
 /** Makes the screen's model over a shop: each act is given the one service it asks. */
 public final class JobsFromShop {
@@ -21,8 +26,13 @@ public final class JobsFromShop {
         this.work = work;
     }
 
-    /** @param map shows the map of a horn */
-    public JobsModel model(ClockModel clock, Consumer<String> map) {
+    /**
+     * The model.
+     *
+     * @param map shows the map of a horn
+     * @param where asks into which file a sheet of that name goes
+     */
+    public JobsModel model(ClockModel clock, Consumer<String> map, Function<String, Optional<Path>> where) {
         PromisedDay days = new PromisedDay(shop.books()::today);
         return new JobsModel(
                 work,
@@ -39,6 +49,7 @@ public final class JobsFromShop {
                         new Timing(shop.clocks(), shop::catalogue),
                         new Notes(shop.jobBook(), shop::catalogue),
                         new Agreeing(shop.jobBook(), days),
+                        new Printing(shop.books(), new OwnerSheets(shop, PaperSize.usual()), where),
                         new Ending(shop.closing(), shop.afterCare(), shop::lessons)));
     }
 

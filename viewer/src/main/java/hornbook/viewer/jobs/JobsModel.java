@@ -1,6 +1,7 @@
 package hornbook.viewer.jobs;
 
 import hornbook.viewer.ask.Answers;
+import hornbook.viewer.paper.Printed;
 import hornbook.viewer.pick.Pick;
 import hornbook.viewer.work.Latest;
 import hornbook.viewer.work.Shown;
@@ -101,6 +102,14 @@ public final class JobsModel {
         if (page != null) {
             go(Act.ESTIMATE, estimating.quote(page.card().id(), minutes));
         }
+    }
+
+    /** Prints beside the window, and says where it is. */
+    void print(Supplier<Printed> sheet) {
+        work.read(
+                progress -> sheet.get(),
+                shown.ends(printed -> remark("Printed: " + printed.file() + ", " + printed.pages()
+                        + (printed.pages() == 1 ? " page." : " pages."))));
     }
 
     /** It is done soaking. */

@@ -1,6 +1,8 @@
 package hornbook.viewer.jobs;
 
 import hornbook.shared.job.JobCard.PhotoLine;
+import hornbook.viewer.diagnose.DiagnoseModel;
+import hornbook.viewer.honesty.HonestyModel;
 import hornbook.viewer.window.FramedScreen;
 import hornbook.viewer.window.ScreenName;
 import java.io.File;
@@ -21,12 +23,22 @@ public final class JobsScreen extends FramedScreen {
     private final Lens lens;
     private final Album album;
 
+    private final BesideJob beside;
     private Consumer<String> fits = job -> {};
     private boolean asked;
 
-    public JobsScreen(JobsModel model, Album album) {
+    /**
+     * Over one shop.
+     *
+     * @param wrong what is wrong with the horn of the job in view
+     * @param honesty how honest past estimates were
+     * @param pull shows a drawer in its cabinet
+     */
+    public JobsScreen(
+            JobsModel model, Album album, DiagnoseModel wrong, HonestyModel honesty, Consumer<String> pull) {
         super(ScreenName.JOBS, "jobs", "jobs.css");
         this.model = model;
+        beside = new BesideJob(wrong, honesty, pull, this::putAway);
         bench = new BenchList(model.inView()::open);
         pane = new JobPane(model, album, this::begin, this::take);
         lens = new Lens(this::putAway);
@@ -72,10 +84,11 @@ public final class JobsScreen extends FramedScreen {
         lens.show(photo, album);
     }
 
-    /** Puts the lens away; whether there was one. */
+    /** Puts away what took the place of the job; whether there was something. */
     private boolean putAway() {
-        boolean up = frame().getCenter() == lens;
+        boolean up = frame().getCenter() != pane;
         if (up) {
+            beside.leave();
             frame().setCenter(pane);
             focus();
         }
@@ -83,15 +96,21 @@ public final class JobsScreen extends FramedScreen {
     }
 
     private void begin(Act act) {
-        if (act == Act.PHOTO) {
-            choosePhoto();
-        } else if (act == Act.FIT) {
-            JobPage page = model.view().page();
-            if (page != null) {
-                fits.accept(page.card().id());
+        switch (act) {
+            case PHOTO -> choosePhoto();
+            case FIT -> fit();
+            case WRONG, HONESTY -> {
+                frame().setCenter(beside.open(act, model.view()));
+                beside.focus();
             }
-        } else {
-            model.begin(act);
+            default -> model.begin(act);
+        }
+    }
+
+    private void fit() {
+        JobPage page = model.view().page();
+        if (page != null) {
+            fits.accept(page.card().id());
         }
     }
 
@@ -111,6 +130,7 @@ public final class JobsScreen extends FramedScreen {
         String sign = key.getCharacter();
         boolean writing = frame().getScene().getFocusOwner() instanceof TextInputControl;
         if (writing
+                || frame().getCenter() != pane
                 || sign.length() != 1
                 || key.isShortcutDown()
                 || key.isAltDown()
@@ -123,7 +143,7 @@ public final class JobsScreen extends FramedScreen {
             model.inView().openAt(letter - '0');
             key.consume();
         } else {
-            Act.of(letter).ifPresent(act -> {
+            Act.of(letter, model.view().page()).ifPresent(act -> {
                 begin(act);
                 key.consume();
             });
@@ -132,6 +152,9 @@ public final class JobsScreen extends FramedScreen {
 
     private void draw(JobsView view) {
         bench.show(view);
+        if (beside.is(frame().getCenter()) && beside.past(view)) {
+            putAway();
+        }
         pane.show(view, bench.elapsed());
         boolean asks = view.asks();
         // After a question, or when what had it was drawn anew, the keyboard is the screen's again, not nobody's.

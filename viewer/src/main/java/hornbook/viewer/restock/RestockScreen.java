@@ -45,8 +45,9 @@ public final class RestockScreen implements Screen {
      *
      * @param pull shows a drawer in its cabinet
      * @param files asks the person for a file and saves the list there
+     * @param settings shows how the shop is set
      */
-    public RestockScreen(RestockModel model, Consumer<String> pull, SaveAs files) {
+    public RestockScreen(RestockModel model, Consumer<String> pull, SaveAs files, Runnable settings) {
         this.model = model;
         list = new ListPane(model::ordered, pull);
         coming = new ComingPane(model::unpack);
@@ -62,13 +63,13 @@ public final class RestockScreen implements Screen {
                 .add(Objects.requireNonNull(RestockScreen.class.getResource("restock.css"))
                         .toExternalForm());
         stop.setOnAction(pressed -> model.stop());
-        root.setTop(top(files));
+        root.setTop(top(files, settings));
         root.setCenter(list);
         root.setRight(beside);
         model.onChange(this::draw);
     }
 
-    private Node top(SaveAs files) {
+    private Node top(SaveAs files, Runnable settings) {
         Button csv = button("restock-csv", "Save as CSV…");
         csv.setOnAction(pressed -> files.csv(model::save));
         Button pdf = button("restock-pdf", "Print as PDF…");
@@ -76,7 +77,10 @@ public final class RestockScreen implements Screen {
         Label title = Words.text("What to order", "title");
         HBox.setHgrow(title, Priority.ALWAYS);
         title.setMaxWidth(Double.MAX_VALUE);
-        HBox bar = new HBox(title, csv, pdf);
+        Button set = button("restock-settings", "How it is reckoned…");
+        set.setAccessibleHelp("Service level, days between looks, what an order costs: on the screen In and out");
+        set.setOnAction(pressed -> settings.run());
+        HBox bar = new HBox(title, set, csv, pdf);
         bar.getStyleClass().add("restock-bar");
         busy.getStyleClass().add("supplier-head");
         return new VBox(bar, said, trouble, busy);

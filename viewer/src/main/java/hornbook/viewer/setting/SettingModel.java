@@ -1,8 +1,8 @@
 package hornbook.viewer.setting;
 
 import hornbook.shared.setting.SettingBook;
-import hornbook.viewer.work.Ends;
 import hornbook.viewer.work.Latest;
+import hornbook.viewer.work.Shown;
 import hornbook.viewer.work.Work;
 import java.util.function.Consumer;
 
@@ -11,8 +11,7 @@ public final class SettingModel {
     private final Work work;
     private final Latest asking;
     private final SettingBook book;
-    private Consumer<SettingView> listener = view -> {};
-    private SettingView view = SettingView.NOTHING;
+    private final Shown<SettingView> shown = new Shown<>(SettingView.NOTHING, SettingView::troubled);
 
     public SettingModel(Work work, SettingBook book) {
         this.work = work;
@@ -21,40 +20,29 @@ public final class SettingModel {
     }
 
     SettingView view() {
-        return view;
+        return shown.now();
     }
 
     void onChange(Consumer<SettingView> draw) {
-        listener = draw;
-        draw.accept(view);
+        shown.onChange(draw);
     }
 
     void refresh() {
-        asking.ask(progress -> book.all(), new Ends<>(lines -> show(view.with(lines)), this::failed));
+        asking.ask(progress -> book.all(), shown.ends(lines -> shown.show(view().with(lines))));
     }
 
     /** Sets it to what was written; nothing written means that what is usual holds again. */
     void write(String name, String typed) {
-        String before = view.lines().stream()
+        String before = view().lines().stream()
                 .filter(line -> line.name().equals(name) && line.value() != null)
                 .map(line -> String.valueOf(line.value()))
                 .findFirst()
                 .orElse("");
-        if (typed.strip().equals(before) && view.trouble().isEmpty()) {
+        if (typed.strip().equals(before) && view().trouble().isEmpty()) {
             return;
         }
-        show(view.wrote(name));
+        shown.show(view().wrote(name));
         work.write(
-                progress -> typed.isBlank() ? book.unset(name) : book.set(name, typed),
-                new Ends<>(done -> refresh(), this::failed));
-    }
-
-    private void failed(Throwable thrown) {
-        show(view.troubled(String.valueOf(thrown.getMessage())));
-    }
-
-    private void show(SettingView now) {
-        view = now;
-        listener.accept(now);
+                progress -> typed.isBlank() ? book.unset(name) : book.set(name, typed), shown.ends(done -> refresh()));
     }
 }

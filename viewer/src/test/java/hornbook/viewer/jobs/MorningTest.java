@@ -19,6 +19,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -42,7 +43,7 @@ class MorningTest {
                 shop.jobs(),
                 shop.clocks(),
                 new TaskChoice(shop::catalogue, shop.jobs(), shop.usualWork()));
-        model = new JobsFromShop(shop, Work.atOnce()).model(clock, mapped::add);
+        model = new JobsFromShop(shop, Work.atOnce()).model(clock, mapped::add, name -> Optional.empty());
         model.inView().refresh();
     }
 

@@ -45,7 +45,7 @@ class RestockScreenTest {
                     shop.name(),
                     shop.books()::today);
             HornbookWindow made = new HornbookWindow("Hornbook", folder.resolve("look"));
-            made.present(new Shell("The Warm Room", List.of(new RestockScreen(model, PULLED::add, files))));
+            made.present(new Shell("The Warm Room", List.of(new RestockScreen(model, PULLED::add, files, () -> {}))));
             made.show();
             made.stage().setWidth(1280);
             made.stage().setHeight(800);
