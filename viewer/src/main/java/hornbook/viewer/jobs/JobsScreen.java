@@ -34,8 +34,7 @@ public final class JobsScreen extends FramedScreen {
      * @param honesty how honest past estimates were
      * @param pull shows a drawer in its cabinet
      */
-    public JobsScreen(
-            JobsModel model, Album album, DiagnoseModel wrong, HonestyModel honesty, Consumer<String> pull) {
+    public JobsScreen(JobsModel model, Album album, DiagnoseModel wrong, HonestyModel honesty, Consumer<String> pull) {
         super(ScreenName.JOBS, "jobs", "jobs.css");
         this.model = model;
         beside = new BesideJob(wrong, honesty, pull, this::putAway);
@@ -134,7 +133,6 @@ public final class JobsScreen extends FramedScreen {
                 || sign.length() != 1
                 || key.isShortcutDown()
                 || key.isAltDown()
-                || frame().getCenter() == lens
                 || model.view().asks()) {
             return;
         }
