@@ -11,7 +11,8 @@ import java.util.SplittableRandom;
 
 /**
  * How honest the estimates are where the truth is known: shops drawn with known effects, jobs to come estimated from those
- * before. Beside it, as its control, the book and the plain mean of the shop's own clocks. {@code --n SHOPS --seed S}
+ * before. Beside it, as its control, the book and the plain mean of the shop's own clocks. {@code --n SHOPS --seed S}, and {@code --past N} for shops of
+ * one size alone
  */
 public final class ClockedShopsTrial {
     /** Clocked jobs behind the estimates, shop by shop in turn. */
@@ -62,11 +63,15 @@ public final class ClockedShopsTrial {
 
     /** Tallies by how many jobs were behind the estimate, and of all under 0. */
     static Map<Integer, Tally> run(int shops, long seed) {
+        return run(shops, seed, PAST);
+    }
+
+    private static Map<Integer, Tally> run(int shops, long seed, int[] pasts) {
         Catalogue catalogue = ClockedShop.catalogue();
         SplittableRandom random = new SplittableRandom(seed);
         Map<Integer, Tally> tallies = new LinkedHashMap<>();
         for (int s = 0; s < shops; s++) {
-            int past = PAST[s % PAST.length];
+            int past = pasts[s % pasts.length];
             ClockedShop shop = ClockedShop.draw(random.split(), catalogue, past, COMING);
             Estimate estimate = new Estimate(shop.past(), catalogue);
             for (Coming job : shop.coming()) {
@@ -103,15 +108,18 @@ public final class ClockedShopsTrial {
     public static void main(String[] args) {
         int n = 500;
         long seed = 1;
+        int[] pasts = PAST;
         for (int i = 0; i + 1 < args.length; i += 2) {
             if (args[i].equals("--n")) {
                 n = Integer.parseInt(args[i + 1]);
+            } else if (args[i].equals("--past")) {
+                pasts = new int[] {Integer.parseInt(args[i + 1])};
             } else if (args[i].equals("--seed")) {
                 seed = Long.parseLong(args[i + 1]);
             }
         }
         System.out.printf("%d shops, number %d%n", n, seed);
-        run(n, seed)
+        run(n, seed, pasts)
                 .forEach((past, t) -> System.out.printf(
                         "  %-16s %5d jobs: under P50 %.1f %%, under P80 %.1f %%; mean |ln error| %.3f,"
                                 + " the plain mean's %.3f, the book's %.3f%n",
