@@ -24,8 +24,7 @@ class ClocksTest {
 
     private static void job(Writing w, String id, @Nullable LocalDate done, JobStatus status) {
         LocalDate in = TODAY.minusDays(30);
-        w.put(new Job(
-                id, "h-1", "quick", in, null, done, status, "clacks", List.of(), null, "", null, null, null, ""));
+        w.put(new Job(id, "h-1", "quick", in, null, done, status, "clacks", List.of(), null, "", null, null, null, ""));
         w.put(new TaskTime("t-" + id, id, "task-teardown", 1, "1/1", in, 40, "A.A."));
         w.put(new TaskTime("u-" + id, id, "task-teardown", 1, "2/2", in.plusDays(1), 20, "A.A."));
     }

@@ -39,6 +39,7 @@ final class LookFoot extends EvenRow {
             tiles.add(tile("not-there", "Has none", "", model::notThere));
         }
         tiles.add(tile("skip", "Not now", "S", model::skip));
+        tiles.add(tile("wrong", "What is wrong", "", () -> model.side(new BenchView.Side.Wrong())));
         show(tiles);
     }
 

@@ -11,7 +11,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 
-/** The best looks to choose from, the way to all of them, and the way to what is wrong. */
+/** The best looks to choose from, and the way to all of them. */
 final class LookTabs extends EvenRow {
     private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
     private static final int SHOWN = 3;
@@ -38,9 +38,6 @@ final class LookTabs extends EvenRow {
         Tile all = tile("All looks", () -> model.side(new BenchView.Side.Choose()));
         all.setId("all-looks");
         tiles.add(all);
-        Tile wrong = tile("What is wrong", () -> model.side(new BenchView.Side.Wrong()));
-        wrong.setId("wrong");
-        tiles.add(wrong);
         show(tiles);
     }
 

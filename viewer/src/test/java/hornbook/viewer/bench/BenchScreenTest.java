@@ -161,7 +161,7 @@ class BenchScreenTest {
     void nothingIsCutOff() {
         for (int wide : List.of(1280, 900)) {
             Fx.picture(scene(), "bench-cut-" + wide, wide, wide == 900 ? 600 : 800);
-            assertThat(scene().getRoot().lookupAll(".look-tab")).hasSize(5).allSatisfy(tab -> {
+            assertThat(scene().getRoot().lookupAll(".look-tab")).hasSize(4).allSatisfy(tab -> {
                 Node words = tab.lookup(".tab-words");
                 assertThat(words.getBoundsInParent().getMinY()).isGreaterThanOrEqualTo(0);
                 assertThat(words.getBoundsInParent().getMaxY())
