@@ -119,12 +119,13 @@ final class Screens {
             way.go(ScreenName.FIT);
         };
         hand.onFit(lot -> fits.accept("lot", lot));
-        BenchScreen atBench = new BenchScreen(bench, wrong(jobs, way), pull, openJob, () -> new SaveDialog().file("brief", "pdf"));
+        BenchScreen atBench =
+                new BenchScreen(bench, wrong(jobs, way), pull, openJob, () -> new SaveDialog().file("brief", "pdf"));
         atBench.onFit(model -> fits.accept("model", model));
         FindScreen finding = new FindScreen(find, pulling, lay, openJob);
         finding.onFit(card -> fits.accept(card.kind(), card.id()));
-        JobsScreen atJobs = new JobsScreen(
-                jobs, ofJobs.album(), wrong(jobs, way), new HonestyModel(work, workshop::honesty), pull);
+        JobsScreen atJobs =
+                new JobsScreen(jobs, ofJobs.album(), wrong(jobs, way), new HonestyModel(work, workshop::honesty), pull);
         atJobs.onFit(job -> fits.accept("job", job));
         KnowledgeScreen known = new KnowledgeScreen(new KnowledgeModel(work, workshop::entryBook, cards()), pull, lay);
         known.onFit(card -> fits.accept(card.kind(), card.id()));
