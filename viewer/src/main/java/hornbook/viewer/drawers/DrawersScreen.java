@@ -181,7 +181,7 @@ public final class DrawersScreen implements Screen {
 
     private void drawNone() {
         front = null;
-        stand.setContent(new BareShop(() -> desk.cabinet(model::newest), bringIn));
+        stand.setContent(!model.view().known() ? null : new BareShop(() -> desk.cabinet(model::newest), bringIn));
         about.setText("");
         shown(attention, false);
     }

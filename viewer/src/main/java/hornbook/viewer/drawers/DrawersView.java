@@ -36,6 +36,11 @@ record DrawersView(
     /** The furniture, and the places that are no drawer. */
     record Shop(List<CabinetPlan> cabinets, List<PlaceFront> places) {}
 
+    /** Whether the books have answered: until then nobody knows whether the shop is bare. */
+    boolean known() {
+        return shop != NOTHING.shop;
+    }
+
     List<CabinetPlan> cabinets() {
         return shop.cabinets();
     }

@@ -32,10 +32,7 @@ public final class SortingOut {
 
     static Ask what(LotLine bag) {
         return new Ask(
-                "Sort out of: " + bag.title(),
-                Described.fields("How many", "1", LotState.SALVAGED),
-                "Where do such lie?",
-                null);
+                "Sort out of: " + bag.title(), Described.fields("How many", "1", LotState.SALVAGED), "Where to?", null);
     }
 
     /** Looks where like pieces lie. @throws hornbook.shared.shop.BadInput where what was said cannot be read */
@@ -45,21 +42,21 @@ public final class SortingOut {
         List<LotCard> near = alike.get().to(piece);
         Stream<Choice> lots = near.stream().map(lot -> new Choice(INTO + lot.id(), words(lot)));
         Stream<Choice> beside = near.stream()
-                .map(lot -> new Choice(lot.drawer(), "a lot of their own in " + place(lot)))
+                .map(lot -> new Choice(lot.drawer(), place(lot) + ": a lot of their own"))
                 .distinct();
         List<Choice> choices = new ArrayList<>(Stream.concat(lots, beside).toList());
-        choices.add(new Choice(here, "a lot of their own in this drawer"));
+        choices.add(new Choice(here, "this drawer: a lot of their own"));
         return new Ask(
                 "Where to: " + piece.title(),
                 "Put there",
                 Field.choice("to", near.isEmpty() ? "Nothing like it is known" : "The likest first", choices),
-                Field.text("elsewhere", "Or another drawer or place: label, number or code", ""));
+                Field.text("elsewhere", "Or elsewhere: label, number or code", ""));
     }
 
     private static String words(LotCard lot) {
         String thread = lot.thread() == null ? "" : " " + lot.thread();
-        return "to the " + lot.count() + " of " + lot.title() + thread + " "
-                + lot.dimensions().replace(";", " ") + ", in " + place(lot);
+        return place(lot) + ": to the " + lot.count() + " there, " + lot.title() + thread + " "
+                + lot.dimensions().replace(";", " ");
     }
 
     private static String place(LotCard lot) {
