@@ -123,9 +123,9 @@ public final class CardPane extends VBox {
         show.setMinWidth(Region.USE_PREF_SIZE);
         show.setOnAction(pressed -> pull.accept(lies.drawer()));
         HBox.setHgrow(plate, Priority.ALWAYS);
-        HBox row = lies.count().isEmpty() ? new HBox(plate, show) : new HBox(count, plate, show);
+        HBox row = lies.count().isEmpty() ? new HBox(plate) : new HBox(count, plate);
         row.getStyleClass().add("lies");
-        return row;
+        return new VBox(row, show);
     }
 
     private Node links(Block.Links links) {
