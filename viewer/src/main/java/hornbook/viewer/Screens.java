@@ -185,7 +185,13 @@ final class Screens {
     private BenchModel bench() {
         return new BenchModel(
                 work,
-                new Bench(workshop::catalogue, workshop::identify, workshop::brief, workshop.jobs(), this::agreed),
+                new Bench(
+                        workshop::catalogue,
+                        workshop::identify,
+                        workshop::brief,
+                        workshop.jobs(),
+                        this::agreed,
+                        workshop::hornMaps),
                 new BenchBook(
                         workshop.books(),
                         workshop::confirm,

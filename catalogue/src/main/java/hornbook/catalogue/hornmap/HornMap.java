@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * A horn cup by cup.
  *
+ * @param horn its number; empty for one that the books do not have
  * @param title what a person calls it
  * @param instrument as a value of {@code family-member}
  * @param job its job on the bench, missing while it has none: readings are written down under it

@@ -35,24 +35,39 @@ public final class HornMaps {
         return books.find(Job.class, id).flatMap(job -> horn(job.horn()));
     }
 
+    /**
+     * The map of a horn in hand as one of that model: what was read on it, else what the model has.
+     *
+     * @param horn its number, null where the books do not have it
+     * @return empty where no such model is known
+     */
+    public Optional<HornMap> as(@Nullable String horn, String model) {
+        Optional<Horn> known = Optional.ofNullable(horn).flatMap(id -> books.find(Horn.class, id));
+        return Optional.ofNullable(catalogue.models().get(model))
+                .map(as -> map(
+                        known.map(Horn::id).orElse(""),
+                        as.title(),
+                        known.map(Horn::instrument).orElse(as.instruments().getFirst()),
+                        as));
+    }
+
     private HornMap map(Horn horn) {
         Model model = catalogue.models().get(horn.model());
-        HornReadings readings = new HornReadings(books, horn.id(), sizes);
-        CupLines lines = new CupLines(catalogue, readings, model, horn.instrument());
-        return new HornMap(
-                horn.id(),
-                title(horn, model),
-                horn.instrument(),
-                openJob(horn.id()),
-                lines.of(cups(horn, model, readings)));
+        return map(horn.id(), title(horn, model), horn.instrument(), model);
+    }
+
+    private HornMap map(String horn, String title, String instrument, @Nullable Model model) {
+        HornReadings readings = new HornReadings(books, horn, sizes);
+        CupLines lines = new CupLines(catalogue, readings, model, instrument);
+        return new HornMap(horn, title, instrument, openJob(horn), lines.of(cups(instrument, model, readings)));
     }
 
     /** Those its model has pads for, else those its instrument can have; and any that something was read at. */
-    private List<Cup> cups(Horn horn, @Nullable Model model, HornReadings readings) {
+    private List<Cup> cups(String instrument, @Nullable Model model, HornReadings readings) {
         Set<String> ofModel = model == null ? Set.of() : model.padSet().keySet();
         return catalogue.cups().values().stream()
                 .filter(cup -> readings.touched(cup.id())
-                        || (ofModel.isEmpty() ? usual(cup, horn.instrument()) : ofModel.contains(cup.id())))
+                        || (ofModel.isEmpty() ? usual(cup, instrument) : ofModel.contains(cup.id())))
                 .toList();
     }
 

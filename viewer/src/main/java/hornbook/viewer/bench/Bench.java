@@ -3,6 +3,8 @@ package hornbook.viewer.bench;
 import hornbook.catalogue.entry.Catalogue;
 import hornbook.catalogue.entry.Entry;
 import hornbook.catalogue.entry.Model;
+import hornbook.catalogue.hornmap.HornMap;
+import hornbook.catalogue.hornmap.HornMaps;
 import hornbook.catalogue.identify.Answer;
 import hornbook.catalogue.identify.Comparison;
 import hornbook.catalogue.identify.Identify;
@@ -38,6 +40,7 @@ public final class Bench {
     private final Supplier<Brief> brief;
     private final Jobs jobs;
     private final Predicate<String> agreed;
+    private final Supplier<HornMaps> maps;
 
     /**
      * @param catalogue asked each time, as are the others, for entries may change
@@ -48,7 +51,9 @@ public final class Bench {
             Supplier<Identify> identify,
             Supplier<Brief> brief,
             Jobs jobs,
-            Predicate<String> agreed) {
+            Predicate<String> agreed,
+            Supplier<HornMaps> maps) {
+        this.maps = maps;
         this.catalogue = catalogue;
         this.identify = identify;
         this.brief = brief;
@@ -132,6 +137,13 @@ public final class Bench {
 
     private String title(String id) {
         return catalogue.get().entry(id).map(Entry::title).orElse(id);
+    }
+
+    /** Its cups, as those of a model. @throws BadInput where the model is none */
+    HornMap cups(InHand horn, String model) {
+        return maps.get()
+                .as(horn.horn(), model)
+                .orElseThrow(() -> new BadInput("Nothing says which model it is: take a look or two first."));
     }
 
     /** Horns that are here now. */

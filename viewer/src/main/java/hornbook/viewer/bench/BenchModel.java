@@ -251,6 +251,25 @@ public final class BenchModel {
         laying.ask(progress -> bench.here(), ends(horns -> side(new BenchView.Side.Here(horns))));
     }
 
+    /** Shows the cups of the likeliest model, with what was read on this horn; again puts them away. */
+    void cups() {
+        if (view.side() instanceof BenchView.Side.Cups) {
+            side(new BenchView.Side.Look());
+            return;
+        }
+        Weighed weighed = view.weighed();
+        String likeliest = weighed == null || weighed.answer().candidates().isEmpty()
+                ? ""
+                : weighed.answer().candidates().getFirst().id();
+        cups(likeliest);
+    }
+
+    /** Shows the cups of that model, with what was read on this horn. */
+    void cups(String model) {
+        InHand horn = view.horn();
+        laying.ask(progress -> bench.cups(horn, model), ends(map -> side(new BenchView.Side.Cups(map))));
+    }
+
     void side(BenchView.Side side) {
         show(view.with(side));
     }

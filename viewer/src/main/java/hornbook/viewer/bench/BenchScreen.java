@@ -3,6 +3,7 @@ package hornbook.viewer.bench;
 import hornbook.catalogue.picture.Pictures;
 import hornbook.viewer.diagnose.DiagnoseModel;
 import hornbook.viewer.diagnose.DiagnosePane;
+import hornbook.viewer.hornmap.CupsPane;
 import hornbook.viewer.widget.Words;
 import hornbook.viewer.window.Screen;
 import hornbook.viewer.window.ScreenName;
@@ -15,6 +16,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
@@ -25,6 +27,7 @@ import javafx.scene.layout.VBox;
 /** The horn in hand: what to look at next at the left, what it may be in the middle, the brief at the right. */
 public final class BenchScreen implements Screen {
     private final BenchModel model;
+    private final Pictures pictures = new Pictures();
     private final BorderPane root = new BorderPane();
     private final HornStrip strip;
     private final LookPane looking;
@@ -53,7 +56,6 @@ public final class BenchScreen implements Screen {
             Consumer<String> openJob,
             Supplier<Optional<Path>> where) {
         this.model = model;
-        Pictures pictures = new Pictures();
         strip = new HornStrip(model);
         looking = new LookPane(model, pictures);
         choosing = new LookList(model);
@@ -144,6 +146,7 @@ public final class BenchScreen implements Screen {
             }
             case BenchView.Side.Here(var horns) when other -> columns.left(new HerePane(model, horns, phrases));
             case BenchView.Side.Confirm it when other -> columns.left(new ConfirmPane(model, it, view.horn()));
+            case BenchView.Side.Cups(var map) when other -> columns.left(new CupsPane(map, pictures));
             case BenchView.Side.Entry _
             when other ->
                 columns.left(new EntryPane(
@@ -159,7 +162,14 @@ public final class BenchScreen implements Screen {
      */
     private void pressed(KeyEvent key) {
         boolean writing = key.getTarget() instanceof TextInputControl;
-        if (writing || key.isAltDown() || key.isShortcutDown() || !(drawn instanceof BenchView.Side.Look)) {
+        if (writing || key.isAltDown() || key.isShortcutDown()) {
+            return;
+        }
+        if (key.getCode() == KeyCode.C) {
+            model.cups();
+            key.consume();
+        }
+        if (!(drawn instanceof BenchView.Side.Look)) {
             return;
         }
         if (key.getCode().isDigitKey()) {

@@ -2,6 +2,7 @@ package hornbook.viewer.bench;
 
 import hornbook.catalogue.entry.Marking;
 import hornbook.catalogue.entry.Trait;
+import hornbook.catalogue.hornmap.HornMap;
 import hornbook.catalogue.identify.Candidate;
 import hornbook.catalogue.identify.NextLook;
 import hornbook.catalogue.identify.Seen;
@@ -60,6 +61,9 @@ record BenchView(
 
         /** What is wrong with it. */
         record Wrong() implements Side {}
+
+        /** Its cups, as those of the model it is or is likeliest to be. */
+        record Cups(HornMap map) implements Side {}
     }
 
     /** Id of the model that it most likely is. */

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 
@@ -49,12 +50,23 @@ final class CandidatesPane extends ScrollPane {
         if (!answer.odd().isEmpty()) {
             nodes.add(Words.text(odd(answer, phrases), "banner"));
         }
+        if (!answer.candidates().isEmpty()) {
+            nodes.add(cups());
+        }
         nodes.addAll(rows(view, answer, phrases));
         Comparison differ = weighed.differ();
         if (differ != null && !differ.differ().isEmpty()) {
             nodes.addAll(differ(view, differ, phrases));
         }
         list.getChildren().setAll(nodes);
+    }
+
+    private Button cups() {
+        Button cups = new Button("Cups of the first  C");
+        cups.setId("cups");
+        cups.setAccessibleHelp("Its pads and openings on the drawing, with what was read on this horn; key C");
+        cups.setOnAction(pressed -> model.cups());
+        return cups;
     }
 
     private static String odd(Answer answer, Phrases phrases) {
@@ -121,7 +133,12 @@ final class CandidatesPane extends ScrollPane {
         isThis.setId("it-is-this");
         isThis.getStyleClass().add("main-act");
         isThis.setOnAction(pressed -> model.side(new BenchView.Side.Confirm(candidate.id(), candidate.title())));
-        lines.addFirst(isThis);
+        Button cups = new Button("Its cups");
+        cups.setId("its-cups");
+        cups.setOnAction(pressed -> model.cups(candidate.id()));
+        HBox acts = new HBox(isThis, cups);
+        acts.getStyleClass().add("card-acts");
+        lines.addFirst(acts);
         return box(lines);
     }
 

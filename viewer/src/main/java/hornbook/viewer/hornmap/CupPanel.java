@@ -79,8 +79,12 @@ final class CupPanel extends VBox {
 
     /** What Enter would do with nothing typed, else what came of the last entry. */
     private static String hint(HornMapView view) {
-        Double pad = view.layer() == Layer.PADS ? view.proposed().get(view.chosen()) : null;
+        Double pad = view.layer() == Layer.PADS ? view.tray().size(view.chosen()) : null;
         boolean fitted = view.cup().map(CupLine::pad).filter(CupLine.Size::own).isPresent();
+        String none = view.layer() == Layer.PADS && !fitted ? view.tray().none().get(view.chosen()) : null;
+        if (none != null) {
+            return Words.sentence(none);
+        }
         return pad == null || fitted ? view.said() : "Enter takes " + Marks.plain(pad) + " mm out of the tray.";
     }
 

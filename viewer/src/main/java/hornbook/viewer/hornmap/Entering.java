@@ -84,6 +84,11 @@ public final class Entering {
                         () -> new BadInput("“" + typed.strip() + "”: write none, hair or gap (n, h or g will do)"));
     }
 
+    /** The pad that was proposed, out of its lot. @throws BadInput where it is gone meanwhile */
+    Deed fit(String job, Assignment pad) {
+        return jobs.pad(job, new PadFitted(pad.cup(), pad.diameter(), pad.size(), pad.thickness(), pad.lot(), ""));
+    }
+
     /** A pad out of the stack of that size, where the books have one; else written down without taking any. */
     private Deed pad(String job, CupLine cup, BigDecimal size) {
         Optional<String> lot =

@@ -20,12 +20,15 @@ final class HornChoice extends ScrollPane {
         setFocusTraversable(false);
     }
 
-    void show(List<OnBench> horns, Consumer<String> choose) {
+    /** @param known were they read yet? */
+    void show(boolean known, List<OnBench> horns, Consumer<String> choose) {
         list.getChildren()
                 .setAll(Words.text(
-                        horns.isEmpty()
-                                ? "No horn is on the bench. Take one in on the screen Jobs, or open a horn's card in Find."
-                                : "Which horn?",
+                        !known
+                                ? "Reading the books\u2026"
+                                : horns.isEmpty()
+                                        ? "No horn is on the bench. Take one in on the screen Jobs, or open a horn's card in Find."
+                                        : "Which horn?",
                         "card-title"));
         horns.forEach(on -> list.getChildren().add(tile(on, () -> choose.accept(on.horn()))));
     }

@@ -9,9 +9,8 @@ import hornbook.viewer.widget.Words;
 import hornbook.viewer.work.Latest;
 import hornbook.viewer.work.Shown;
 import hornbook.viewer.work.Work;
-import java.util.Map;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** What the screen Horn map knows and does, without a widget. */
@@ -44,16 +43,11 @@ public final class HornMapModel {
         asking.ask(progress -> read(horn), shown.ends(this::came));
     }
 
-    private record Read(@Nullable HornMap map, Map<String, Double> proposed) {}
+    private record Read(@Nullable HornMap map, Tray tray) {}
 
     private Read read(String horn) {
         HornMap map = horns.map(horn).orElse(null);
-        return new Read(map, map == null || map.job() == null ? Map.of() : proposed(map.job()));
-    }
-
-    private Map<String, Double> proposed(String job) {
-        return horns.pads(job).stream()
-                .collect(Collectors.toMap(Assignment::cup, a -> a.size().doubleValue(), (a, b) -> a));
+        return new Read(map, map == null || map.job() == null ? Tray.NOTHING : horns.pads(map.job()));
     }
 
     private void came(Read read) {
@@ -61,7 +55,7 @@ public final class HornMapModel {
         shown.show(
                 read.map() == null
                         ? view().troubled("There is no such horn any more.")
-                        : view().with(read.map(), read.proposed()));
+                        : view().with(read.map(), read.tray()));
     }
 
     /** Asks again, as the shop may have changed. */
@@ -79,7 +73,7 @@ public final class HornMapModel {
             return false;
         }
         wanted = "";
-        shown.show(view().with(null, Map.of()));
+        shown.show(view().with(null, Tray.NOTHING));
         refresh();
         return true;
     }
@@ -109,20 +103,21 @@ public final class HornMapModel {
             shown.trouble("No job is open for this horn: take it in first.");
             return;
         }
-        Double proposed = view().layer() == Layer.PADS ? view().proposed().get(cup.cup()) : null;
-        if (typed.isBlank()
-                && (proposed == null || (cup.pad() != null && cup.pad().own()))) {
-            step(1);
-            return;
-        }
-        String value = typed.isBlank() && proposed != null ? Marks.plain(proposed) : typed;
-        write(map.horn(), job, cup, value);
-    }
-
-    private void write(String horn, String job, CupLine cup, String value) {
         Layer layer = view().layer();
         KeyField field = view().field();
-        work.write(progress -> entering.enter(job, cup, layer, field, value), shown.ends(deed -> written(horn, deed)));
+        Assignment pad = layer == Layer.PADS ? view().tray().found().get(cup.cup()) : null;
+        boolean fitted = cup.pad() != null && cup.pad().own();
+        if (!typed.isBlank()) {
+            write(map.horn(), () -> entering.enter(job, cup, layer, field, typed));
+        } else if (pad == null || fitted) {
+            step(1);
+        } else {
+            write(map.horn(), () -> entering.fit(job, pad));
+        }
+    }
+
+    private void write(String horn, Supplier<Deed> deed) {
+        work.write(progress -> deed.get(), shown.ends(done -> written(horn, done)));
     }
 
     private void written(String horn, Deed deed) {

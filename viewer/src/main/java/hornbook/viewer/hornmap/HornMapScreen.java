@@ -57,7 +57,7 @@ public final class HornMapScreen extends FramedScreen {
     private void draw(HornMapView view) {
         HornMap map = view.map();
         if (map == null) {
-            choice.show(view.bench(), model::show);
+            choice.show(view.known(), view.bench(), model::show);
             frame().setTop(null);
             frame().setRight(null);
             frame().setCenter(choice);

@@ -5,32 +5,33 @@ import hornbook.catalogue.hornmap.HornMap;
 import hornbook.shared.job.KeyField;
 import hornbook.shared.job.OnBench;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What the screen shows at one moment.
  *
+ * @param known whether the bench was read, and no horn is being asked for
  * @param bench horns to choose from, while none is shown
  * @param map the horn in view
- * @param proposed pads that the tray has for measured cups, by cup, mm
+ * @param tray pads that the tray has for measured cups
  * @param field what is entered on the layer of keys
  * @param chosen cup that the next entry goes to
  * @param said what came of the last entry
  * @param trouble what was refused, at the field
  */
 record HornMapView(
+        boolean known,
         List<OnBench> bench,
         @Nullable HornMap map,
-        Map<String, Double> proposed,
+        Tray tray,
         Layer layer,
         KeyField field,
         String chosen,
         String said,
         @Nullable String trouble) {
     static final HornMapView NOTHING =
-            new HornMapView(List.of(), null, Map.of(), Layer.PADS, KeyField.ROD_DIAMETER, "", "", null);
+            new HornMapView(false, List.of(), null, Tray.NOTHING, Layer.PADS, KeyField.ROD_DIAMETER, "", "", null);
 
     Optional<CupLine> cup() {
         return map == null
@@ -47,15 +48,15 @@ record HornMapView(
         return map == null
                 ? List.of()
                 : map.cups().stream()
-                        .map(line -> new Marks(layer, field, proposed).mark(line))
+                        .map(line -> new Marks(layer, field, tray).mark(line))
                         .toList();
     }
 
     HornMapView withBench(List<OnBench> horns) {
-        return new HornMapView(horns, map, proposed, layer, field, chosen, said, trouble);
+        return new HornMapView(true, horns, map, tray, layer, field, chosen, said, trouble);
     }
 
-    HornMapView with(@Nullable HornMap horn, Map<String, Double> pads) {
+    HornMapView with(@Nullable HornMap horn, Tray pads) {
         boolean same = horn != null && map != null && horn.horn().equals(map.horn());
         boolean there =
                 horn != null && horn.cups().stream().anyMatch(line -> line.cup().equals(chosen));
@@ -63,6 +64,7 @@ record HornMapView(
                 ? ""
                 : horn.cups().getFirst().cup();
         return new HornMapView(
+                false,
                 bench,
                 horn,
                 pads,
@@ -74,23 +76,23 @@ record HornMapView(
     }
 
     HornMapView choosing(String cup) {
-        return new HornMapView(bench, map, proposed, layer, field, cup, said, null);
+        return new HornMapView(known, bench, map, tray, layer, field, cup, said, null);
     }
 
     HornMapView on(Layer other) {
-        return new HornMapView(bench, map, proposed, other, field, chosen, "", null);
+        return new HornMapView(known, bench, map, tray, other, field, chosen, "", null);
     }
 
     HornMapView on(KeyField other) {
-        return new HornMapView(bench, map, proposed, Layer.KEYS, other, chosen, "", null);
+        return new HornMapView(known, bench, map, tray, Layer.KEYS, other, chosen, "", null);
     }
 
     HornMapView saying(String words) {
-        return new HornMapView(bench, map, proposed, layer, field, chosen, words, null);
+        return new HornMapView(known, bench, map, tray, layer, field, chosen, words, null);
     }
 
     HornMapView troubled(String why) {
-        return new HornMapView(bench, map, proposed, layer, field, chosen, said, why);
+        return new HornMapView(known, bench, map, tray, layer, field, chosen, said, why);
     }
 
     /** The cup so many places further down the tube; it stays at the ends. */

@@ -6,7 +6,6 @@ import hornbook.catalogue.hornmap.HornMap;
 import hornbook.catalogue.hornmap.HornMaps;
 import hornbook.shared.job.Jobs;
 import hornbook.shared.job.OnBench;
-import hornbook.shared.pads.Assignment;
 import hornbook.shared.pads.Pads;
 import hornbook.shared.shop.BadInput;
 import java.util.List;
@@ -42,11 +41,11 @@ public final class HornsToMap {
     }
 
     /** Pads for the cups of a job that were measured and have none yet. */
-    List<Assignment> pads(String job) {
+    Tray pads(String job) {
         try {
-            return pads.forJobs(List.of(job), false).assignments();
+            return Tray.of(pads.forJobs(List.of(job), false));
         } catch (BadInput nothingMeasured) {
-            return List.of();
+            return Tray.NOTHING;
         }
     }
 }

@@ -4,17 +4,19 @@ import hornbook.catalogue.hornmap.CupLine;
 import hornbook.shared.job.KeyField;
 import hornbook.viewer.hornmap.CupMark.Tone;
 import java.math.BigDecimal;
-import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** What each cup says on a layer. */
-record Marks(Layer layer, KeyField field, Map<String, Double> proposed) {
+record Marks(Layer layer, KeyField field, Tray tray) {
+    private static final String NONE = "none left";
     private static final String LEAK = "Leak seen under light touch, by cup";
 
     CupMark mark(CupLine line) {
         String value = value(line);
-        Tone tone = value.isEmpty() ? Tone.BLANK : own(line) ? heed(line) ? Tone.HEED : Tone.READ : Tone.SUPPOSED;
+        Tone tone = value.equals(NONE)
+                ? Tone.HEED
+                : value.isEmpty() ? Tone.BLANK : own(line) ? heed(line) ? Tone.HEED : Tone.READ : Tone.SUPPOSED;
         String said =
                 value.isEmpty() ? "nothing yet" : value + (tone == Tone.SUPPOSED ? ", not read on this horn" : "");
         String remark = tone == Tone.HEED ? ", out of the usual" : "";
@@ -34,8 +36,11 @@ record Marks(Layer layer, KeyField field, Map<String, Double> proposed) {
     }
 
     private String pad(CupLine line) {
-        Double found = proposed.get(line.cup());
+        Double found = tray.size(line.cup());
         boolean fitted = line.pad() != null && line.pad().own();
+        if (!fitted && tray.none().containsKey(line.cup())) {
+            return NONE;
+        }
         return !fitted && found != null ? "\u2192 " + plain(found) : size(line.pad());
     }
 

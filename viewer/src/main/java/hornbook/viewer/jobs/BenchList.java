@@ -1,5 +1,6 @@
 package hornbook.viewer.jobs;
 
+import hornbook.shared.job.AfterCare;
 import hornbook.shared.job.OnBench;
 import hornbook.shared.job.Standing;
 import hornbook.viewer.clock.Elapsed;
@@ -22,7 +23,8 @@ final class BenchList extends ScrollPane {
 
     private Elapsed elapsed = Elapsed.of(List.of());
     private List<OnBench> drawn = List.of();
-    private boolean drawnOnce;
+    private List<AfterCare.Due> due = List.of();
+    private boolean drawnKnown;
     private String shown = "";
 
     BenchList(Consumer<String> open) {
@@ -35,9 +37,10 @@ final class BenchList extends ScrollPane {
     }
 
     void show(JobsView view) {
-        if (!drawnOnce || !drawn.equals(view.bench())) {
+        if (drawnKnown != view.known() || !drawn.equals(view.bench()) || !due.equals(view.due())) {
             drawn = view.bench();
-            drawnOnce = true;
+            due = view.due();
+            drawnKnown = view.known();
             elapsed = Elapsed.of(drawn);
             draw(view);
         }
@@ -73,7 +76,7 @@ final class BenchList extends ScrollPane {
     private void draw(JobsView view) {
         tiles.clear();
         List<Node> nodes = new ArrayList<>();
-        if (drawn.isEmpty()) {
+        if (drawnKnown && drawn.isEmpty()) {
             nodes.add(Words.text("Nothing is on the bench. Press A to take a horn in.", "said"));
         }
         for (OnBench on : drawn) {

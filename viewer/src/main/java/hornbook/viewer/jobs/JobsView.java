@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * What the screen shows at one moment.
  *
+ * @param known was the bench read yet
  * @param bench jobs not handed back, the promised first
  * @param due jobs whose horn should come by again
  * @param page the job in view
@@ -23,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param trouble what was refused
  */
 record JobsView(
+        boolean known,
         List<OnBench> bench,
         List<AfterCare.Due> due,
         @Nullable JobPage page,
@@ -34,10 +36,10 @@ record JobsView(
         @Nullable String remark,
         @Nullable String trouble) {
     static final JobsView NOTHING =
-            new JobsView(List.of(), List.of(), null, List.of(), null, null, null, null, null, null);
+            new JobsView(false, List.of(), List.of(), null, List.of(), null, null, null, null, null, null);
 
     JobsView with(List<OnBench> jobs, List<AfterCare.Due> followUps) {
-        return new JobsView(jobs, followUps, page, kin, expected, act, ask, pick, remark, trouble);
+        return new JobsView(true, jobs, followUps, page, kin, expected, act, ask, pick, remark, trouble);
     }
 
     JobsView showing(@Nullable JobPage job) {
@@ -45,51 +47,54 @@ record JobsView(
                 && page != null
                 && job.card().id().equals(page.card().id());
         return same
-                ? new JobsView(bench, due, job, kin, expected, act, ask, pick, remark, trouble)
-                : new JobsView(bench, due, job, List.of(), null, null, null, null, null, null);
+                ? new JobsView(known, bench, due, job, kin, expected, act, ask, pick, remark, trouble)
+                : new JobsView(known, bench, due, job, List.of(), null, null, null, null, null, null);
     }
 
     JobsView withKin(List<PastJob> jobs) {
-        return new JobsView(bench, due, page, jobs, expected, act, ask, pick, remark, trouble);
+        return new JobsView(known, bench, due, page, jobs, expected, act, ask, pick, remark, trouble);
     }
 
     JobsView expecting(Expected work) {
-        return new JobsView(bench, due, page, kin, work, null, null, null, remark, trouble);
+        return new JobsView(known, bench, due, page, kin, work, null, null, null, remark, trouble);
     }
 
     /** Until it is known what is to be asked or chosen; no key begins anything else. */
     JobsView beginning(Act what) {
-        return new JobsView(bench, due, page, kin, expected, what, null, null, remark, null);
+        return new JobsView(known, bench, due, page, kin, expected, what, null, null, remark, null);
     }
 
     /** Other things to choose from. */
     JobsView finding(Pick others) {
-        return pick == null ? this : new JobsView(bench, due, page, kin, expected, act, null, others, remark, null);
+        return pick == null
+                ? this
+                : new JobsView(known, bench, due, page, kin, expected, act, null, others, remark, null);
     }
 
     JobsView asking(Act what, Ask question) {
-        return new JobsView(bench, due, page, kin, expected, what, question, null, null, null);
+        return new JobsView(known, bench, due, page, kin, expected, what, question, null, null, null);
     }
 
     JobsView picking(Act what, Pick choice) {
-        return new JobsView(bench, due, page, kin, expected, what, null, choice, null, null);
+        return new JobsView(known, bench, due, page, kin, expected, what, null, choice, null, null);
     }
 
     JobsView answered() {
-        return new JobsView(bench, due, page, kin, expected, null, null, null, remark, null);
+        return new JobsView(known, bench, due, page, kin, expected, null, null, null, remark, null);
     }
 
     JobsView remarking(@Nullable String question) {
-        return new JobsView(bench, due, page, kin, expected, act, ask, pick, question, trouble);
+        return new JobsView(known, bench, due, page, kin, expected, act, ask, pick, question, trouble);
     }
 
     /** The job alone: nothing asked, said or expected. */
     JobsView plain() {
-        return new JobsView(bench, due, page, kin, null, null, null, null, null, null);
+        return new JobsView(known, bench, due, page, kin, null, null, null, null, null, null);
     }
 
     JobsView troubled(String why) {
         return new JobsView(
+                known,
                 bench,
                 due,
                 page,

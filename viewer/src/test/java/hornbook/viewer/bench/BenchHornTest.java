@@ -42,6 +42,27 @@ class BenchHornTest extends OnTheBench {
         assertThat(model.back()).isTrue();
     }
 
+    /** The Twelve's own pad set, and the cups of h-197 as they were measured: demo, horn h-197, its story 5. */
+    @Test
+    void itsCupsAreShownAsReadAndElseAsTheLikeliestModelHasThem() {
+        model.lay("horn", "h-197");
+        model.cups();
+        BenchView.Side.Cups own = (BenchView.Side.Cups) model.view().side();
+        assertThat(own.map().horn()).isEqualTo("h-197");
+        assertThat(own.map().cups())
+                .anyMatch(cup -> cup.inside() != null && cup.inside().own());
+        model.cups();
+        assertThat(model.view().side()).isInstanceOf(BenchView.Side.Look.class);
+        model.lay("model", "m-sorakane-twelve-alto");
+        model.cups("m-sorakane-twelve-alto");
+        BenchView.Side.Cups usual = (BenchView.Side.Cups) model.view().side();
+        assertThat(usual.map().horn()).isEmpty();
+        assertThat(usual.map().cups())
+                .filteredOn(cup -> cup.pad() != null)
+                .isNotEmpty()
+                .allMatch(cup -> !cup.pad().own());
+    }
+
     @Test
     void aHornThatIsNotThereIsSaid() {
         model.lay("horn", "h-999");

@@ -44,7 +44,8 @@ abstract class OnTheBench {
                         shop::identify,
                         shop::brief,
                         shop.jobs(),
-                        job -> !shop.books().where(Consent.class, "job", job).isEmpty()),
+                        job -> !shop.books().where(Consent.class, "job", job).isEmpty(),
+                        shop::hornMaps),
                 new BenchBook(shop.books(), shop::confirm, shop::catalogue, shop.intake(), shop.jobBook()));
     }
 

@@ -93,6 +93,35 @@ class HornMapScreenTest {
         Fx.picture(scene(), "map-pads-after");
     }
 
+    /** Story 5: 47 of 48 cups served, none for cup-d of the first (scenario, section 4, with the shop's data). */
+    @Test
+    void twoRepadsAreFittedFromOneTrayWithTheEnterKey() {
+        int before = pads();
+        for (String horn : List.of("h-197", "h-198")) {
+            Fx.run(() -> model.show(horn));
+            int cups = model.view().map().cups().size();
+            Fx.run(() -> model.choose(model.view().map().cups().getFirst().cup()));
+            for (int i = 0; i < cups; i++) {
+                Fx.run(() -> model.enter(""));
+            }
+        }
+        assertThat(shop.books().where(PadUsed.class, "job", "j-0240")).hasSize(23);
+        assertThat(shop.books().where(PadUsed.class, "job", "j-0241")).hasSize(24);
+        assertThat(pads()).isEqualTo(before - 47);
+        Fx.run(() -> model.show("h-197"));
+        Fx.picture(scene(), "map-story-5");
+        assertThat(value("cup-d")).isEqualTo("none left");
+    }
+
+    private int pads() {
+        return shop.books().all(Lot.class).stream()
+                .filter(lot -> lot.title().toLowerCase(java.util.Locale.ROOT).contains("pad"))
+                .map(lot -> lot.count().written())
+                .filter(count -> count.matches("[0-9]+"))
+                .mapToInt(Integer::parseInt)
+                .sum();
+    }
+
     @Test
     void openingsAreReadDownTheTubeAndAnOutlierIsAskedAbout() {
         Fx.run(() -> model.show("h-197"));
