@@ -20,4 +20,10 @@ public record Usualness(
         String how,
         @Nullable String consent,
         boolean outside,
-        @Nullable String means) {}
+        @Nullable String means) {
+
+    /** The question that a value outside raises, in words; what was read is kept all the same. */
+    public String question(String value) {
+        return value + " " + unit + " is outside the usual " + usual + ": " + means + ". It is written down as read.";
+    }
+}

@@ -34,9 +34,15 @@ public final class Usuals {
      * What is usual for a reading.
      *
      * @param where id of the cup; empty for the whole horn
-     * @param value in its own unit, null before it is read
+     * @param value as written, in its own unit; what is no number is not judged
      * @return empty where {@code what} is no kind of reading
      */
+    public Optional<Usualness> read(String what, String instrument, String where, String value) {
+        Double number = value.matches("-?\\d+([.,]\\d+)?") ? Double.valueOf(value.replace(',', '.')) : null;
+        return of(what, instrument, where, number);
+    }
+
+    /** As {@link #read}, of a number; null before it is read. */
     public Optional<Usualness> of(String what, String instrument, String where, @Nullable Double value) {
         return Optional.ofNullable(catalogue.all(MeasureTaken.class).get(what))
                 .map(taken -> of(taken, instrument, where, value));

@@ -257,11 +257,7 @@ public final class BenchModel {
             side(new BenchView.Side.Look());
             return;
         }
-        Weighed weighed = view.weighed();
-        String likeliest = weighed == null || weighed.answer().candidates().isEmpty()
-                ? ""
-                : weighed.answer().candidates().getFirst().id();
-        cups(likeliest);
+        cups(view.likeliest().orElse(""));
     }
 
     /** Shows the cups of that model, with what was read on this horn. */

@@ -1,8 +1,13 @@
 package hornbook.viewer.cli;
 
+import hornbook.catalogue.entry.Catalogue;
+import hornbook.catalogue.entry.Nearest;
+import hornbook.catalogue.hornmap.Usualness;
 import hornbook.shared.job.Look;
+import hornbook.shared.shop.BadInput;
 import hornbook.shared.store.Deed;
 import hornbook.viewer.workshop.Workshop;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -42,6 +47,24 @@ final class JobFind extends OnJob {
 
     @Override
     Deed done(Workshop workshop) {
-        return workshop.jobBook().find(job, new Look(what, where, value, unit, left, tool, note));
+        Catalogue known = workshop.catalogue();
+        if (known.entry(what).isEmpty()) {
+            throw new BadInput("“" + what + "” is nothing that is known to be found on a horn: "
+                    + Nearest.of(what, known.ids())
+                            .map(near -> "did you mean " + near + "?")
+                            .orElse("look it up with “hornbook find”"));
+        }
+        Deed done = workshop.jobBook().find(job, new Look(what, where, value, unit, left, tool, note));
+        outlier(workshop).ifPresent(frame::say);
+        return done;
+    }
+
+    /** A value out of the usual is asked about, and kept. */
+    private Optional<String> outlier(Workshop workshop) {
+        return workshop.jobs()
+                .job(job)
+                .flatMap(card -> workshop.usuals().read(what, card.instrument(), where, value))
+                .filter(Usualness::outside)
+                .map(usual -> usual.question(value));
     }
 }

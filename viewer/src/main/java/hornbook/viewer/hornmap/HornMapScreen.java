@@ -8,6 +8,7 @@ import hornbook.viewer.window.ScreenName;
 import javafx.application.Platform;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -36,6 +37,8 @@ public final class HornMapScreen extends FramedScreen {
         title.setMaxWidth(Double.MAX_VALUE);
         head = new HBox(title, other);
         head.getStyleClass().add("panel-head");
+        frame().setFocusTraversable(true);
+        frame().addEventHandler(KeyEvent.KEY_TYPED, this::typed);
         model.onChange(this::draw);
     }
 
@@ -46,7 +49,23 @@ public final class HornMapScreen extends FramedScreen {
 
     @Override
     protected void focus() {
-        panel.focus();
+        if (model.view().map() == null) {
+            frame().requestFocus();
+        } else {
+            panel.focus();
+        }
+    }
+
+    /** While a horn is to be chosen a digit chooses it. */
+    private void typed(KeyEvent key) {
+        boolean choosing = model.view().map() == null && !key.isAltDown() && !key.isShortcutDown();
+        if (choosing && key.getCharacter().matches("[1-9]")) {
+            model.view().bench().stream()
+                    .skip(key.getCharacter().charAt(0) - '1')
+                    .findFirst()
+                    .ifPresent(on -> model.show(on.horn()));
+            key.consume();
+        }
     }
 
     @Override

@@ -12,8 +12,8 @@ import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import javafx.scene.shape.Rectangle;
 
 /**
@@ -47,11 +47,8 @@ final class Lens extends BorderPane {
         clip.widthProperty().bind(stage.widthProperty());
         clip.heightProperty().bind(stage.heightProperty());
         stage.setClip(clip);
-        HBox.setHgrow(word, Priority.ALWAYS);
-        word.setMaxWidth(Double.MAX_VALUE);
         scale.setMinWidth(Region.USE_PREF_SIZE);
         HBox head = new HBox(
-                word,
                 scale,
                 button("Whole  0", this::whole),
                 button("Pixels  1", () -> zoom(1)),
@@ -59,7 +56,7 @@ final class Lens extends BorderPane {
                 button("Near  +", () -> zoom(near * STEP)),
                 button("Put away  Esc", close));
         head.getStyleClass().add("panel-head");
-        setTop(head);
+        setTop(new VBox(word, head));
         setCenter(stage);
         setFocusTraversable(true);
         stage.widthProperty().subscribe(now -> whole());

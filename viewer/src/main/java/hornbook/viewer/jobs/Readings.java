@@ -11,7 +11,6 @@ import hornbook.shared.stock.Tools;
 import hornbook.viewer.ask.Answers;
 import hornbook.viewer.pick.Option;
 import hornbook.viewer.pick.Pick;
-import hornbook.viewer.widget.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -66,20 +65,14 @@ public final class Readings implements Acts {
     }
 
     private Optional<Usualness> usual(JobCard card, String what, String where, String value) {
-        Double number = value.matches("-?\\d+([.,]\\d+)?") ? Double.valueOf(value.replace(',', '.')) : null;
-        return usuals.get().of(what, card.instrument(), where, number);
+        return usuals.get().read(what, card.instrument(), where, value);
     }
 
     private Consumer<JobsModel> measured(JobCard card, String what, Answers answers) {
         String value = answers.needed("value", "as read");
         Usualness usual = usual(card, what, answers.text("where"), value).orElseThrow();
         find(card, what, usual.unit(), answers);
-        return usual.outside() ? model -> model.remark(outside(value, usual)) : Step.NO_MORE;
-    }
-
-    private static String outside(String value, Usualness usual) {
-        return value + " " + usual.unit() + " is outside the usual " + usual.usual() + ". "
-                + Words.sentence(String.valueOf(usual.means())) + " It is written down as read.";
+        return usual.outside() ? model -> model.remark(usual.question(value)) : Step.NO_MORE;
     }
 
     private Consumer<JobsModel> seen(JobCard card, String what, Answers answers) {

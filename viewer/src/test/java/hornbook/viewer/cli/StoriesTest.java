@@ -123,6 +123,17 @@ class StoriesTest {
                 .isEqualTo("33.5");
     }
 
+    /** Usual tenon of an alto 23.5 to 25.0 mm: findings.csv, common practice, from memory. */
+    @Test
+    void aReadingOutOfTheUsualIsAskedAboutAndKept() {
+        done("job", "find", "j-0240", "finding-tenon-od", "27.1", "--unit", "mm");
+        assertThat(called.err.toString()).contains("outside the usual 23.5-25.0");
+        done("job", "find", "j-0240", "finding-tenon-od", "24.2", "--unit", "mm");
+        assertThat(called.err.toString()).isEmpty();
+        assertThat(run("job", "find", "j-0240", "finding-tenon-o", "24.2")).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(called.err.toString()).contains("did you mean finding-tenon-od?");
+    }
+
     /** What the lots of a plan hold, all together. */
     private int total(JsonNode plan) {
         return plan.path("assignments")

@@ -92,8 +92,8 @@ class GaugesScreenTest {
     @Test
     void aRodIsMadeToFit() {
         tab("fit");
-        Fx.run(() ->
-                fit.change(a -> new FitAsked("hinge ro", "2.38", "118", "", "2-56", "m-brindlow-ferryman-tenor", false)));
+        Fx.run(() -> fit.change(
+                a -> new FitAsked("hinge ro", "2.38", "118", "", "2-56", "m-brindlow-ferryman-tenor", false)));
         Fx.settle();
         Fx.run(() -> ((javafx.scene.control.Button) scene().lookup(".offered .button")).fire());
         Fx.settle();

@@ -76,7 +76,10 @@ class HornMapScreenTest {
     @Test
     void padsGoInOneByOneAndOutOfTheirTray() {
         Fx.picture(scene(), "map-choice");
-        Fx.run(() -> model.show("h-197"));
+        Fx.run(() -> new Robot().keyType(KeyCode.DIGIT5));
+        assertThat(model.view().map().horn())
+                .as("its digit chooses the fifth of the bench")
+                .isEqualTo("h-197");
         Fx.run(() -> model.choose("cup-f"));
         Fx.picture(scene(), "map-pads");
         assertThat(value("cup-f")).isEqualTo("\u2192 31");
