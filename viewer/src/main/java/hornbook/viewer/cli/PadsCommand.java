@@ -59,7 +59,12 @@ final class PadsCommand implements Callable<Integer> {
         CupSheet sheet = CupSheet.read(frame.around().here().resolve(cups).normalize(), sizes);
         if (!sheet.refused().isEmpty()) {
             Refusal first = sheet.refused().getFirst();
-            throw new BadInput(first.file() + ", row " + first.row() + ", " + first.field() + ": " + first.why());
+            int more = sheet.refused().size() - 1;
+            throw new BadInput((first.row() == 0 ? "" : first.file() + ", ")
+                    + first.at()
+                    + (first.field() == null ? "" : ", " + first.field())
+                    + ": " + first.why()
+                    + (more == 0 || first.row() == 0 ? "" : "; rows bad besides: " + more));
         }
         return pads.forCups(sheet.cups(), reserve);
     }

@@ -78,6 +78,15 @@ class HandModelTest {
     }
 
     @Test
+    void fAsksWhatFitsLikeTheLotInHand() {
+        java.util.List<String> asked = new java.util.ArrayList<>();
+        hand.onFit(asked::add);
+        assertThat(hand.press('f')).isTrue();
+        assertThat(asked).containsExactly("lot-0262");
+        assertThat(hand.view().ask()).isNull();
+    }
+
+    @Test
     void aDiscIsTakenForTheJobAndStockGoesDown() {
         hand.begin(Act.TAKE);
         answer("pieces", "1", "job", "j-0238");
