@@ -44,8 +44,8 @@ final class Draws {
                     drawn[known[i]] = effects.effects()[known[i]] + apart[i];
                 }
             }
-            double[] unmet = unmet(random, effects);
-            double job = random.nextGaussian() * Math.sqrt(effects.variances()[History.JOB]);
+            double[] unmet = unmet(random, history);
+            double job = unmet[History.JOB];
             for (int t = 0; t < tasks.size(); t++) {
                 Drawn task = tasks.get(t);
                 double log = job + random.nextGaussian() * task.sigma() * rest;
@@ -61,13 +61,24 @@ final class Draws {
         }
     }
 
-    /** Effects of a make, a model, a person that the shop has not met: one draw a job. */
-    private static double[] unmet(SplittableRandom random, Effects effects) {
-        double[] drawn = normal(random, effects.variances().length);
+    /**
+     * Effects of a make, a model, a person that the shop has not met, and of the job itself: one draw a job. How far such
+     * effects spread is itself known from no more than those met, so each draw is of Student's distribution: wider the
+     * fewer they are.
+     */
+    private static double[] unmet(SplittableRandom random, History history) {
+        double[] variances = history.effects().variances();
+        double[] drawn = normal(random, variances.length);
         for (int k = 0; k < drawn.length; k++) {
-            drawn[k] *= Math.sqrt(effects.variances()[k]);
+            drawn[k] *= Math.sqrt(variances[k] / share(random.nextGaussian(), history.freedom(k)));
         }
         return drawn;
+    }
+
+    /** A chi-square variable over its degrees of freedom, from a normal one (Wilson and Hilferty 1931). */
+    static double share(double normal, double freedom) {
+        double spread = 2 / (9 * freedom);
+        return Math.pow(Math.max(1 - spread + normal * Math.sqrt(spread), 0.05), 3);
     }
 
     private static RealMatrix lower(RealMatrix covariance, int[] places) {

@@ -20,6 +20,9 @@ final class History {
     /** Where to begin: effects of about a tenth, a job as slow as a make (from memory); a few clocks move it. */
     private static final double[] START = {0.01, 0.01, 0.02, 0.01, 0.01, 0.01};
 
+    /** For how many makes, models, jobs that beginning counts: with few of them it is not given up for nought. */
+    private static final double START_WORTH = 2;
+
     private static final int FEW = 8;
     private static final int STEPS = 200;
 
@@ -28,6 +31,7 @@ final class History {
     };
     private final MixedModel model;
     private final Effects effects;
+    private final boolean fitted;
 
     History(List<Clocked> all, Book book) {
         this(all, book, null);
@@ -48,10 +52,14 @@ final class History {
             sizes[k] = levels[k].size();
         }
         model = new MixedModel(sizes, observations);
-        if (observations.size() < FEW) {
+        fitted = observations.size() >= FEW;
+        if (!fitted) {
             effects = model.solve(START, 1);
         } else {
-            effects = near == null ? model.fit(START, 1, STEPS) : model.fit(near.variances(), near.rest(), STEPS);
+            MixedModel.Prior prior = new MixedModel.Prior(START, START_WORTH);
+            effects = near == null
+                    ? model.fit(START, 1, STEPS, prior)
+                    : model.fit(near.variances(), near.rest(), STEPS, prior);
         }
     }
 
@@ -77,6 +85,11 @@ final class History {
     int place(int factor, @Nullable String name) {
         int level = levels[factor].of(name);
         return level < 0 ? -1 : model.place(factor, level);
+    }
+
+    /** On how many a factor's spread rests: those met, and what the beginning counts for; without clocks it is given. */
+    double freedom(int factor) {
+        return fitted ? levels[factor].size() + START_WORTH : Double.POSITIVE_INFINITY;
     }
 
     /** Jobs with clocks of which something holds. */

@@ -121,8 +121,19 @@ final class MixedModel {
         }
     }
 
-    /** The variances under which the observations are most likely (expectation and maximisation), never below 0. */
-    Effects fit(double[] start, double startRest, int steps) {
+    /**
+     * What is thought of the variances beforehand: with few levels the observations alone would often make one nought.
+     *
+     * @param variances of each factor
+     * @param worth for so many levels they count; 0 for nothing
+     */
+    record Prior(double[] variances, double worth) {}
+
+    /**
+     * The variances under which the observations are most likely (expectation and maximisation), drawn towards what is
+     * thought beforehand, never below 0.
+     */
+    Effects fit(double[] start, double startRest, int steps, Prior prior) {
         double[] variances = start.clone();
         double rest = startRest;
         for (int step = 0; step < steps; step++) {
@@ -130,7 +141,8 @@ final class MixedModel {
             double[] next = new double[variances.length];
             double moved = 0;
             for (int k = 0; k < variances.length; k++) {
-                next[k] = Math.max(spread(now, k), 1e-9);
+                double told = prior.worth() * prior.variances()[k];
+                next[k] = Math.max((squares(now, k) + told) / Math.max(sizes[k] + prior.worth(), 1), 1e-9);
                 moved = Math.max(moved, Math.abs(next[k] - variances[k]) / (variances[k] + 1e-4));
             }
             rest = Math.max(
@@ -144,7 +156,8 @@ final class MixedModel {
         return solve(variances, rest);
     }
 
-    private double spread(Effects now, int factor) {
+    /** Sum of squares of a factor's effects, their doubt counted in. */
+    private double squares(Effects now, int factor) {
         double sum = 0;
         if (factor == sizes.length - 1) {
             double shrink = now.rest() / now.variances()[factor];
@@ -158,7 +171,7 @@ final class MixedModel {
                 sum += now.effects()[i] * now.effects()[i] + now.covariance().getEntry(i, i);
             }
         }
-        return sizes[factor] == 0 ? 0 : sum / sizes[factor];
+        return sum;
     }
 
     /** Where a level's effect stands, for any factor but the last. */

@@ -25,6 +25,7 @@ class MixedModelTest {
     }
 
     private static final double[] SCHOOLS = {28, 8, -3, 7, -1, 1, 18, 12};
+    private static final MixedModel.Prior NOTHING_BEFORE = new MixedModel.Prior(new double[3], 0);
     private static final double[] SCHOOL_ERRORS = {15, 10, 16, 11, 9, 11, 10, 18};
     private static final int[] HITS = {18, 17, 16, 15, 14, 14, 13, 12, 11, 11, 10, 10, 10, 10, 10, 9, 8, 7};
 
@@ -67,7 +68,7 @@ class MixedModelTest {
         for (int i = 0; i < 8; i++) {
             rows.add(new Observation(SCHOOLS[i], 1 / (SCHOOL_ERRORS[i] * SCHOOL_ERRORS[i]), new int[] {0, i}));
         }
-        Effects found = new MixedModel(new int[] {1, 8}, rows).fit(new double[] {100, 50}, 1, 5000);
+        Effects found = new MixedModel(new int[] {1, 8}, rows).fit(new double[] {100, 50}, 1, 5000, NOTHING_BEFORE);
         assertThat(found.variances()[1]).isLessThan(5);
     }
 
@@ -135,7 +136,7 @@ class MixedModelTest {
         for (int i = 0; i < HITS.length; i++) {
             rows.add(new Observation(HITS[i] / 45.0 - 0.265432099, 1 / within, new int[] {0, i}));
         }
-        Effects found = new MixedModel(new int[] {1, 18}, rows).fit(new double[] {1e-9, 0.001}, 1, 200);
+        Effects found = new MixedModel(new int[] {1, 18}, rows).fit(new double[] {1e-9, 0.001}, 1, 200, NOTHING_BEFORE);
         assertThat(found.rest() + found.variances()[1] / within).isBetween(0.8, 1.4);
     }
 
@@ -176,7 +177,7 @@ class MixedModelTest {
             double y = effects[0][at[0]] + effects[1][at[1]] + effects[2][at[2]] + 0.5 * random.nextGaussian();
             rows.add(new Observation(y, 1, at));
         }
-        Effects found = new MixedModel(sizes, rows).fit(new double[] {0.02, 0.02, 0.02}, 1, 300);
+        Effects found = new MixedModel(sizes, rows).fit(new double[] {0.02, 0.02, 0.02}, 1, 300, NOTHING_BEFORE);
         assertThat(Math.sqrt(found.variances()[0])).isCloseTo(0.3, within(0.1));
         assertThat(Math.sqrt(found.variances()[1])).isLessThan(0.03);
         assertThat(Math.sqrt(found.variances()[2])).isCloseTo(0.2, within(0.03));
