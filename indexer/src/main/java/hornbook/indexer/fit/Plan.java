@@ -1,6 +1,8 @@
 package hornbook.indexer.fit;
 
 import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
 
 /**
  * A way to make a piece fit.
@@ -15,6 +17,13 @@ record Plan(Node end, double minutes, double charge) {
 
     double total() {
         return minutes + charge;
+    }
+
+    /** Titles of the operations, in order. */
+    List<String> work() {
+        return end.steps.stream()
+                .map(done -> done.move().operation().title().toLowerCase(Locale.ROOT))
+                .toList();
     }
 
     boolean betterThan(Plan other) {

@@ -14,11 +14,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** The tools of this shop, and the members of its sets. */
 final class ShopRack implements Rack {
     /** A collet or punch serves a size this near, mm (common practice). */
     private static final double NEAR = 0.05;
+    /** A drill or reamer leaves its own size, to the rounding of how it is written, mm. */
+    private static final double OWN = 1e-3;
 
     private static final Set<String> GONE = Set.of("lent", "missing", "broken");
 
@@ -133,6 +136,14 @@ final class ShopRack implements Rack {
                         : wanted + ": " + state(fit.getFirst().member()));
     }
 
+    /** All that a plan lacks, in words. */
+    String lacks(Plan plan) {
+        return plan.end().steps.stream()
+                .flatMap(done -> lacks(done.move(), done.to(), done.sight()).stream())
+                .distinct()
+                .collect(Collectors.joining("; "));
+    }
+
     private static String state(ToolMember member) {
         String lent = member.lentTo() == null ? "" : " to " + member.lentTo();
         String since = member.since() == null ? "" : " since " + member.since();
@@ -150,7 +161,7 @@ final class ShopRack implements Rack {
                     .toList();
         }
         double wanted = wanted(move, sight);
-        double near = "to".equals(move.working().memberSize()) ? Math.max(move.accuracy(), 1e-3) : NEAR;
+        double near = "to".equals(move.working().memberSize()) ? OWN : NEAR;
         return ofKind(move).stream()
                 .filter(h -> Double.isNaN(wanted) || Math.abs(h.mm() - wanted) <= near + Formula.NOTHING)
                 .sorted(java.util.Comparator.comparing((Held h) -> !h.good())

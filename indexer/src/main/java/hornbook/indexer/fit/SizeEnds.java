@@ -2,6 +2,7 @@ package hornbook.indexer.fit;
 
 import hornbook.indexer.fit.Want.Between;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoublePredicate;
@@ -47,25 +48,28 @@ final class SizeEnds {
         } else if (want instanceof Between between) {
             ends.addAll(Targets.last(move, between));
         }
-        members(at, want, ends);
         DoublePredicate allowed = direction(move, from);
-        return Targets.apart(ends).stream()
+        return Targets.apart(members(at, want, ends)).stream()
                 .filter(allowed::test)
                 .map(end -> (Value) new Value.Amount(end, move.accuracy()))
                 .toList();
     }
 
-    /** Sizes of drills, reamers and punches that are there: as wanted, or on the way to it. */
-    private void members(int at, @Nullable Want want, List<Double> ends) {
+    /** A drill, reamer or punch leaves its own size: those that are there, as wanted or on the way to it. */
+    private List<Double> members(int at, @Nullable Want want, List<Double> ends) {
         Move move = moves.get(at);
-        if (move.working().member() != null && want instanceof Between between) {
-            double least = ends.stream().mapToDouble(Double::doubleValue).min().orElse(0);
-            double most = ends.stream().mapToDouble(Double::doubleValue).max().orElse(0);
-            rack.sizes(move).stream()
-                    .filter(size -> between.met(new Value.Amount(size, move.accuracy()))
-                            || (followed(at) && size > least && size < most))
-                    .forEach(ends::add);
+        List<Double> sizes = rack.sizes(move);
+        if (sizes.isEmpty() || ends.isEmpty() || !(want instanceof Between between)) {
+            return ends;
         }
+        double least = Collections.min(ends);
+        double most = Collections.max(ends);
+        List<Double> all = new ArrayList<>(ends);
+        sizes.stream()
+                .filter(size -> between.met(new Value.Amount(size, move.accuracy()))
+                        || (followed(at) && size >= least && size <= most))
+                .forEach(all::add);
+        return all;
     }
 
     /**

@@ -7,7 +7,6 @@ import hornbook.shared.shop.Lot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Tries piece after piece: planned, or refused for a reason. */
@@ -16,8 +15,11 @@ final class Trying {
     /** Another thread or colour is nearer than a size that is far off. */
     private static final double OTHER_WORD = 0.5;
 
+    private static final double ALIKE = 0.8;
+
     private final Asked asked;
     private final Aims aims;
+    private final Threads threads;
     private final ShopRack rack;
     private final Charges charges;
     private final Minutes minutes;
@@ -34,6 +36,7 @@ final class Trying {
     Trying(Asked asked, Threads threads, ShopRack rack, Charges charges, Minutes minutes) {
         this.asked = asked;
         this.aims = new Aims(asked, threads);
+        this.threads = threads;
         this.rack = rack;
         this.charges = charges;
         this.minutes = minutes;
@@ -62,14 +65,8 @@ final class Trying {
     }
 
     private String lacking(Plan plan) {
-        String lacks = plan.end().steps.stream()
-                .flatMap(done -> rack.lacks(done.move(), done.to(), done.sight()).stream())
-                .distinct()
-                .collect(Collectors.joining("; "));
-        String steps = plan.end().steps.stream()
-                .map(done -> done.move().operation().title().toLowerCase(Locale.ROOT))
-                .collect(Collectors.joining(", "));
-        return "lacks " + lacks + ". With it: " + steps + ", " + Shown.number(plan.minutes()) + " min";
+        return "lacks " + rack.lacks(plan) + ". With it: " + String.join(", ", plan.work()) + ", "
+                + Shown.number(plan.minutes()) + " min";
     }
 
     private @Nullable Why barred(Piece piece) {
@@ -117,14 +114,14 @@ final class Trying {
     }
 
     /** Each thing wanted counts one at most: how much of it is missing. */
-    private static double far(Aim aim, Piece piece) {
+    private double far(Aim aim, Piece piece) {
         Node node = new Node(piece);
         return aim.wants().entrySet().stream()
                 .mapToDouble(wanted -> far(wanted.getValue(), node.value(wanted.getKey())))
                 .sum();
     }
 
-    private static double far(Want want, @Nullable Value value) {
+    private double far(Want want, @Nullable Value value) {
         if (value == null) {
             return 1;
         }
@@ -136,6 +133,18 @@ final class Trying {
             double gap = Math.max(low - mm, mm - high);
             return Math.min(1, 0.05 + gap / Math.max(high, mm));
         }
-        return OTHER_WORD;
+        return value instanceof Value.Word(String text) && want instanceof Want.Among(var words)
+                ? words.stream().mapToDouble(word -> apart(word, text)).min().orElse(OTHER_WORD)
+                : OTHER_WORD;
+    }
+
+    /** Threads that start in one another are nearer than those that do not. */
+    private double apart(String wanted, String text) {
+        return threads.form(wanted)
+                .flatMap(one -> threads.form(text)
+                        .map(other -> Math.abs(one.major() - other.major()) / one.major()
+                                + Math.abs(one.pitch() - other.pitch()) / one.pitch()))
+                .map(apart -> OTHER_WORD * (ALIKE + (1 - ALIKE) * Math.min(1, apart)))
+                .orElse(OTHER_WORD);
     }
 }

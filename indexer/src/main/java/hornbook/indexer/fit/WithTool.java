@@ -1,8 +1,6 @@
 package hornbook.indexer.fit;
 
-import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** What a lot would take if a tool of the shop that is lent, missing or broken were there and good. */
 final class WithTool {
@@ -36,15 +34,10 @@ final class WithTool {
 
     private CheaperWith cheaper(Plan plan) {
         return new CheaperWith(
-                plan.end().steps.stream()
-                        .flatMap(done -> rack.lacks(done.move(), done.to(), done.sight()).stream())
-                        .distinct()
-                        .collect(Collectors.joining("; ")),
+                rack.lacks(plan),
                 Shown.toPlaces(plan.minutes(), 2),
                 Shown.toPlaces(plan.charge(), 2),
                 Shown.toPlaces(plan.total(), 2),
-                plan.end().steps.stream()
-                        .map(done -> done.move().operation().title().toLowerCase(Locale.ROOT))
-                        .toList());
+                plan.work());
     }
 }
