@@ -69,8 +69,12 @@ sealed interface Formula {
         }
     }
 
-    /** A function of one value. */
-    record Applied(DoubleUnaryOperator how, Formula to) implements Formula {
+    /**
+     * A function of one value.
+     *
+     * @param whole whether it rounds to a whole number: then it jumps where what it is of is one
+     */
+    record Applied(DoubleUnaryOperator how, Formula to, boolean whole) implements Formula {
         @Override
         public double value(Names names) {
             return how.applyAsDouble(to.value(names));
@@ -83,25 +87,11 @@ sealed interface Formula {
 
         @Override
         public void jumps(List<Formula> into) {
-            to.jumps(into);
-        }
-    }
-
-    /** Rounded to a whole number: jumps where what is rounded is one. */
-    record Whole(DoubleUnaryOperator how, Formula to) implements Formula {
-        @Override
-        public double value(Names names) {
-            return how.applyAsDouble(to.value(names));
-        }
-
-        @Override
-        public void names(Set<String> into) {
-            to.names(into);
-        }
-
-        @Override
-        public void jumps(List<Formula> into) {
-            into.add(to);
+            if (whole) {
+                into.add(to);
+            } else {
+                to.jumps(into);
+            }
         }
     }
 

@@ -101,10 +101,10 @@ final class FormulaReader {
         String token = next();
         return switch (token) {
             case "(" -> inBrackets();
-            case "-" -> new Formula.Applied(a -> -a, single());
-            case "ceil" -> new Formula.Whole(Formula::ceil, open());
-            case "floor" -> new Formula.Whole(Formula::floor, open());
-            case "abs" -> new Formula.Applied(Math::abs, open());
+            case "-" -> new Formula.Applied(a -> -a, single(), false);
+            case "ceil" -> new Formula.Applied(Formula::ceil, open(), true);
+            case "floor" -> new Formula.Applied(Formula::floor, open(), true);
+            case "abs" -> new Formula.Applied(Math::abs, open(), false);
             default -> {
                 if (Character.isDigit(token.charAt(0))) {
                     yield new Formula.Constant(Double.parseDouble(token));
