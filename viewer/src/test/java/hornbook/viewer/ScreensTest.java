@@ -67,7 +67,7 @@ class ScreensTest {
         Fx.picture(scene(), "find-disc");
         Fx.run(() -> ((Tile) scene().lookup("#hit-lot-0262")).fire());
         Fx.picture(scene(), "find-disc-open");
-        Fx.run(() -> ((Button) scene().lookup(".lies .button")).fire());
+        Fx.run(() -> ((Button) scene().lookup("#show-it")).fire());
         Fx.settle();
         Button drawer = (Button) scene().lookup("#d-card-r5c5");
         assertThat(drawer.getAccessibleText()).contains("what you look for");

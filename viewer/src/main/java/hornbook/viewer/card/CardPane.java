@@ -119,6 +119,7 @@ public final class CardPane extends VBox {
         count.setMinWidth(Region.USE_PREF_SIZE);
         Plate plate = new Plate(lies.label(), lies.where());
         Button show = new Button("Show it  Ctrl+Enter");
+        show.setId("show-it");
         show.setAccessibleText("Show " + lies.label() + " in its cabinet");
         show.setMinWidth(Region.USE_PREF_SIZE);
         show.setOnAction(pressed -> pull.accept(lies.drawer()));
