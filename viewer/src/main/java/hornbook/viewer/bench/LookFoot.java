@@ -13,6 +13,9 @@ import javafx.scene.control.Label;
 
 /** The answers that are always there, and the ways round the question. */
 final class LookFoot extends EvenRow {
+    /** More in a row leave no room for a picture beside the words. */
+    private static final int MOST_WITH_PICTURE = 3;
+
     private final BenchModel model;
     private final Pictures pictures;
 
@@ -27,7 +30,8 @@ final class LookFoot extends EvenRow {
         if (asking.several()) {
             tiles.add(tile("take-marked", taken(trait, asking), "Enter", model::done));
         }
-        tiles.add(cannotTell());
+        Tile cannotTell = tile("cant-tell", "Can\u2019t tell", "0", model::cannotTell);
+        tiles.add(cannotTell);
         if (trait.kind() == TraitKind.ONE) {
             tiles.add(tile(
                     "several",
@@ -40,6 +44,9 @@ final class LookFoot extends EvenRow {
         }
         tiles.add(tile("skip", "Not now", "S", model::skip));
         tiles.add(tile("wrong", "What is wrong", "", () -> model.side(new BenchView.Side.Wrong())));
+        if (tiles.size() <= MOST_WITH_PICTURE) {
+            cannotTell.getChildren().addFirst(eye());
+        }
         show(tiles);
     }
 
@@ -51,12 +58,10 @@ final class LookFoot extends EvenRow {
         return trait.kind() == TraitKind.MANY ? "Take these" : "One of these " + marked;
     }
 
-    private Node cannotTell() {
-        Tile tile = tile("cant-tell", "Can\u2019t tell", "0", model::cannotTell);
+    private Node eye() {
         PictureView eye = new PictureView(pictures.cantTell());
         eye.getStyleClass().add("small-picture");
-        tile.getChildren().addFirst(eye);
-        return tile;
+        return eye;
     }
 
     private static Tile tile(String id, String words, String key, Runnable press) {
