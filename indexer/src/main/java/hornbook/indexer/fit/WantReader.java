@@ -57,6 +57,13 @@ final class WantReader {
         }
     }
 
+    /** What is measured is asked for by a size: a word there would match nothing, or anything. */
+    private boolean word(String name, String text) {
+        return text.contains("|")
+                || !SIZE.matcher(text.strip()).matches()
+                        && !fitting.tolerances().containsKey(name);
+    }
+
     /** What the horn's own sizes ask of the piece, where nobody asks otherwise: the pad of a cup, the tube of a rod. */
     void implied() {
         fitting.implied().forEach((dimension, implied) -> {
@@ -86,7 +93,7 @@ final class WantReader {
         if (name.equals("thread")) {
             return thread(text);
         }
-        if (text.contains("|") || !SIZE.matcher(text.strip()).matches()) {
+        if (word(name, text)) {
             return new Want.Among(Bars.apart(text));
         }
         Measured size = size(name, text);

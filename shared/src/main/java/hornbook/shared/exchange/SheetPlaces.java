@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
 
 /**
  * Places as written on a list: {@code B-4}, {@code B4} or {@code B 4} is the fourth drawer of cabinet B, row by row;
- * {@code oak r2c3} or {@code oak, row 2, col 3} says it all.
+ * {@code oak r2c3} or {@code oak, row 2, col 3} says it all. What one drawer's label says means that drawer.
  */
 final class SheetPlaces {
     private static final Pattern SPOT = Pattern.compile(
@@ -66,6 +66,10 @@ final class SheetPlaces {
         }
         Matcher spot = SPOT.matcher(written);
         Matcher nth = NTH.matcher(written);
+        Optional<Drawer> labelled = inCabinet(spot) || inCabinet(nth) ? Optional.empty() : labelled(field, written);
+        if (labelled.isPresent()) {
+            return labelled.get();
+        }
         if (spot.matches()) {
             return at(writing, field, written, spot.group(1), number(spot, 2), number(spot, 3));
         }
@@ -77,6 +81,23 @@ final class SheetPlaces {
         }
         throw new CellRefused(
                 field, "“" + written + "” is no place of this shop: write it as B-4 or as a cabinet with r2c3");
+    }
+
+    private boolean inCabinet(Matcher written) {
+        return written.matches() && cabinets.containsKey(folded(written.group(1)));
+    }
+
+    private Optional<Drawer> labelled(String field, String written) {
+        List<Drawer> alike = drawers.values().stream()
+                .filter(drawer ->
+                        !written.isBlank() && folded(drawer.labelAsWritten()).equals(folded(written)))
+                .distinct()
+                .toList();
+        if (alike.size() > 1) {
+            throw new CellRefused(
+                    field, "“" + written + "” is on " + alike.size() + " labels: write it as a cabinet with r2c3");
+        }
+        return alike.stream().findFirst();
     }
 
     private static int number(Matcher matcher, int group) {

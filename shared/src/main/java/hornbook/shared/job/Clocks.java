@@ -22,6 +22,9 @@ public final class Clocks {
     /** No one works on one task longer without a break; more than this was forgotten (common practice). */
     private static final Duration LONGEST = Duration.ofHours(4);
 
+    /** Minutes from midnight to midnight. */
+    private static final int A_DAY = 24 * 60;
+
     private final Books books;
 
     public Clocks(Books books) {
@@ -91,6 +94,12 @@ public final class Clocks {
     public Deed told(String job, String task, int count, int minutes, @Nullable LocalDate day, String who) {
         if (minutes < 0) {
             throw new BadInput(minutes + " minutes cannot have passed: name 0 or more");
+        }
+        if (minutes > A_DAY) {
+            throw new BadInput(minutes + " minutes are more than a day has: write them day by day");
+        }
+        if (day != null && day.isAfter(books.today())) {
+            throw new BadInput(day + " is yet to come: name the day it was worked");
         }
         return books.write(minutes + " min " + task + " on " + job, w -> {
             JobBook.open(w, job);

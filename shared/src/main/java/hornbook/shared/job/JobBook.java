@@ -4,6 +4,7 @@ import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.Consent;
 import hornbook.shared.shop.Finding;
 import hornbook.shared.shop.Job;
+import hornbook.shared.shop.Lot;
 import hornbook.shared.shop.Movement;
 import hornbook.shared.shop.MovementKind;
 import hornbook.shared.shop.PadUsed;
@@ -45,6 +46,7 @@ public final class JobBook {
     public Deed pad(String job, PadFitted pad) {
         return books.write("pad in " + pad.cup() + " of " + job, w -> {
             Job on = open(w, job);
+            checked(w, pad);
             String line = pad.lot() == null ? null : takePad(w, job, pad.lot(), pad.cup());
             w.put(new PadUsed(
                     w.nextId(PadUsed.class),
@@ -58,6 +60,21 @@ public final class JobBook {
                     line,
                     pad.note()));
         });
+    }
+
+    private static void checked(Writing w, PadFitted pad) {
+        if (pad.size().signum() <= 0) {
+            throw new BadInput(pad.size().toPlainString() + " mm is no pad: write its size as 31 or 31.5");
+        }
+        if (pad.lot() == null) {
+            return;
+        }
+        Lot lot = w.find(Lot.class, pad.lot())
+                .orElseThrow(
+                        () -> new BadInput("there is no lot " + pad.lot() + ": look it up with “hornbook find pad”"));
+        if (!lot.item().isBlank() && !lot.item().contains("-pad-")) {
+            throw new BadInput(lot.id() + " is " + lot.title() + ", which is no pad: name the lot the pad came out of");
+        }
     }
 
     private String takePad(Writing w, String job, String lot, String cup) {

@@ -16,6 +16,10 @@ public record JobChange(
         @Nullable Integer quotedMin,
         @Nullable String note) {
 
+    public JobChange {
+        TakeIn.quotable(quotedMin);
+    }
+
     /** It waits, goes on, or is declined. */
     public static JobChange to(JobStatus status) {
         return new JobChange(status, null, null, null);

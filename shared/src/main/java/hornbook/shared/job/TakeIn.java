@@ -1,5 +1,6 @@
 package hornbook.shared.job;
 
+import hornbook.shared.shop.BadInput;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 
@@ -28,4 +29,16 @@ public record TakeIn(
         @Nullable Integer quotedMin,
         @Nullable String ownerCode,
         @Nullable String agreedTo,
-        String note) {}
+        String note) {
+
+    public TakeIn {
+        quotable(quotedMin);
+    }
+
+    /** @throws BadInput where so many minutes can be told to nobody */
+    static void quotable(@Nullable Integer minutes) {
+        if (minutes != null && minutes < 1) {
+            throw new BadInput(minutes + " minutes cannot be quoted: name one or more");
+        }
+    }
+}

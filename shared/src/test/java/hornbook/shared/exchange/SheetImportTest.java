@@ -220,4 +220,16 @@ class SheetImportTest {
     private static byte[] bytes(String text) {
         return text.getBytes(StandardCharsets.UTF_8);
     }
+
+    @Test
+    void aDrawerIsNamedByWhatItsLabelSays() throws Exception {
+        take(SheetKind.DRAWERS, "Place,Label\nB-1,Pivots\nB-2,Screws 3\nB-3,misc\nB-4,misc\n");
+        ImportReport report =
+                take(SheetKind.LOTS, "Bin,Part,Qty\npivots,pivot screw,7\nScrews 3,neck screw,2\nmisc,felt,1\n");
+        assertThat(report.refused())
+                .singleElement()
+                .satisfies(r -> assertThat(r.why()).contains("on 2 labels"));
+        assertThat(books.all(Lot.class)).extracting(Lot::drawer).containsExactly("d-b-r1c1", "d-b-r1c2");
+        assertThat(books.all(Cabinet.class)).hasSize(1);
+    }
 }

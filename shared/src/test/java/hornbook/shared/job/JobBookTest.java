@@ -8,14 +8,17 @@ import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.Consent;
 import hornbook.shared.shop.Horn;
 import hornbook.shared.shop.Job;
+import hornbook.shared.shop.PadUsed;
 import hornbook.shared.shop.RunningClock;
 import hornbook.shared.shop.TaskTime;
 import hornbook.shared.shop.Went;
 import hornbook.shared.store.Books;
 import hornbook.shared.store.Deed;
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDateTime;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -133,5 +136,20 @@ class JobBookTest {
     void consentIsWrittenWithDayAndWord() {
         jobs.consent(job, "filed spot on a key", "O-900");
         assertThat(books.where(Consent.class, "job", job).getFirst().day()).isEqualTo("2026-09-30");
+    }
+
+    @Test
+    void whatCannotBeIsNotWrittenDown() {
+        BigDecimal size = BigDecimal.valueOf(31);
+        refused(() -> jobs.pad(job, new PadFitted("cup-f", null, size.negate(), null, null, "")), "no pad");
+        refused(() -> jobs.pad(job, new PadFitted("cup-f", null, size, null, "lot-9999", "")), "no lot lot-9999");
+        refused(() -> clocks.told(job, "task-inspect", 1, 1441, null, "N.O."), "more than a day");
+        refused(() -> clocks.told(job, "task-inspect", 1, 5, books.today().plusDays(1), "N.O."), "yet to come");
+        refused(() -> jobs.change(job, new JobChange(null, null, -3, null)), "cannot be quoted");
+        assertThat(books.where(PadUsed.class, "job", job)).isEmpty();
+    }
+
+    private static void refused(ThrowingCallable deed, String why) {
+        assertThatThrownBy(deed).isInstanceOf(BadInput.class).hasMessageContaining(why);
     }
 }

@@ -1,5 +1,6 @@
 package hornbook.viewer.cli;
 
+import java.math.BigDecimal;
 import java.util.List;
 import picocli.CommandLine;
 
@@ -32,6 +33,9 @@ public final class Cli {
         CommandLine line = new CommandLine(new Root(new OpenCommand(frame, window)));
         line.addMixin("common", frame.options());
         new Commands(frame, window).into(line, List.of(words));
+        line.registerConverter(BigDecimal.class, Numbers::decimal);
+        line.registerConverter(Integer.class, Numbers::whole);
+        line.registerConverter(int.class, Numbers::whole);
         HelpPage.openWithExamples(line);
         line.setOut(around.out());
         line.setErr(around.err());

@@ -1,5 +1,6 @@
 package hornbook.viewer.cli;
 
+import hornbook.shared.shop.BadInput;
 import hornbook.shared.stock.DrawerCard;
 import hornbook.shared.stock.LotLine;
 import hornbook.shared.stock.ToolLine;
@@ -28,6 +29,10 @@ final class DrawerCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (called.isEmpty()) {
+            throw new BadInput(
+                    "say which drawer: its number or what its label says; “hornbook cabinet” lists them all");
+        }
         String name = String.join(" ", called);
         return frame.showing("drawer", name, shop -> shop.stock().drawer(name), DrawerCommand::print);
     }

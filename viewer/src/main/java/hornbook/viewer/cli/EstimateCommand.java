@@ -57,7 +57,10 @@ final class EstimateCommand implements Callable<Integer> {
         return frame.reading(workshop -> {
             List<TaskCount> asked = tasks.stream().map(EstimateCommand::counted).toList();
             String of = model != null ? model : quote.model(workshop).orElse(null);
-            EstimateAnswer time = workshop.estimate().estimate(new EstimateQuestion(asked, of, instrument, who));
+            String on = of == null && instrument == null
+                    ? quote.instrument(workshop).orElse(null)
+                    : instrument;
+            EstimateAnswer time = workshop.estimate().estimate(new EstimateQuestion(asked, of, on, who));
             Priced answer = new Priced(time, quote.price(workshop, time).orElse(null));
             quote.print(frame, workshop, time, of)
                     .ifPresent(printed -> frame.say(printed.file() + "  " + printed.pages() + " pages"));

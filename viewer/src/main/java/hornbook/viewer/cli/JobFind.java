@@ -65,6 +65,7 @@ final class JobFind extends OnJob {
                 .job(job)
                 .flatMap(card -> workshop.usuals().read(what, card.instrument(), where, value))
                 .filter(Usualness::outside)
+                .filter(usual -> unit.isEmpty() || usual.unit().equals(unit))
                 .map(usual -> usual.question(value));
     }
 }

@@ -38,7 +38,8 @@ final class JobText {
 
     /** What a deed left behind, in two lines. */
     static void after(PrintWriter out, JobCard job, Deed done) {
-        out.println(job.id() + "  " + job.kind() + ", " + job.status() + "  " + job.minutes() + " min");
+        out.println(
+                job.id() + "  " + job.kind() + ", " + job.status() + "  " + job.horn() + "  " + job.minutes() + " min");
         out.println("deed " + done.number() + ": " + done.title() + " (“hornbook undo” takes it back)");
     }
 

@@ -33,9 +33,13 @@ final class NewLotCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return frame.writing(workshop -> StockCommand.answer(
-                frame,
-                workshop,
-                stock -> stock.add(piece.piece(title, LotState.NEW, workshop), place, StockCommand.count(count))));
+        return frame.writing(workshop -> {
+            int code = StockCommand.answer(
+                    frame,
+                    workshop,
+                    stock -> stock.add(piece.piece(title, LotState.NEW, workshop), place, StockCommand.count(count)));
+            piece.remark(title, workshop).ifPresent(frame::say);
+            return code;
+        });
     }
 }

@@ -4,6 +4,7 @@ import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.LotState;
 import hornbook.shared.stock.Piece;
 import hornbook.viewer.workshop.Workshop;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -37,6 +38,15 @@ final class PieceOptions {
                 thread,
                 state(usual),
                 workshop.sizes().reader());
+    }
+
+    /** A lot of no kind is found by its words only: neither pads nor fits are worked out from it. */
+    Optional<String> remark(String title, Workshop workshop) {
+        return kind(title, workshop).isEmpty()
+                ? Optional.of("! its name does not say what kind it is, so fit, pads and restock pass it by:"
+                        + " “hornbook undo” and name it with --kind (“hornbook find " + title
+                        + " --kind part --kind supply” shows the kinds)")
+                : Optional.empty();
     }
 
     private String kind(String title, Workshop workshop) {

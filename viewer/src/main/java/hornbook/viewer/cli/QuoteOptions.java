@@ -1,5 +1,6 @@
 package hornbook.viewer.cli;
 
+import hornbook.catalogue.entry.MadeBy;
 import hornbook.catalogue.estimate.EstimateAnswer;
 import hornbook.catalogue.estimate.Price;
 import hornbook.catalogue.estimate.Rates;
@@ -53,9 +54,14 @@ final class QuoteOptions {
     @Option(names = "--with-owner", description = "Print the owner's code; never a name.")
     boolean withOwner;
 
-    /** The job's model, where a job was named. */
+    /** The job's model, where a job was named whose horn is placed. */
     Optional<String> model(Workshop workshop) {
-        return card(workshop).map(JobCard::model);
+        return card(workshop).map(JobCard::model).filter(model -> !model.equals(MadeBy.UNLISTED));
+    }
+
+    /** The instrument of the job's horn, where a job was named. */
+    Optional<String> instrument(Workshop workshop) {
+        return card(workshop).map(JobCard::instrument);
     }
 
     Optional<Price> price(Workshop workshop, EstimateAnswer time) {

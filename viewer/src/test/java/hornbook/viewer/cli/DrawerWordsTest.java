@@ -107,4 +107,47 @@ class DrawerWordsTest {
                         .toString())
                 .contains("thread");
     }
+
+    @Test
+    void aWordWhereASizeOrNumberBelongsIsRefusedInPlainWords() {
+        String rod = "part-hinge-rod";
+        assertThat(run(2, "fit", "--kind", rod, "--diameter", "thick").err.toString())
+                .contains("“thick” is no size");
+        assertThat(run(2, "fit", "--kind", rod, "--length", "long").err.toString())
+                .contains("“long” is no size");
+        assertThat(run(2, "cabinet", "Oak chest", "--rows", "two", "--columns", "3")
+                        .err
+                        .toString())
+                .contains("“two” is no whole number");
+        assertThat(run(2, "estimate", "--task", "task-inspect", "--rate", "dear")
+                        .err
+                        .toString())
+                .contains("“dear” is no number")
+                .doesNotContain("Exception");
+        assertThat(run(2, "drawer").err.toString()).contains("say which drawer");
+        assertThat(run(2, "job", "pad", "j-0240", "cup-f", "31", "--lot", "lot-0262")
+                        .err
+                        .toString())
+                .contains("no pad");
+    }
+
+    @Test
+    void aJobWhoseHornIsNotPlacedIsEstimatedByItsInstrument() {
+        CalledCli in = run(0, "job", "take-in", "--complaint", "leaks", "--instrument", "tenor", "--json");
+        String job = json(in).get("id").asString();
+        run(0, "estimate", "--task", "task-pads-out:24", "--job", job);
+        run(0, "undo");
+    }
+
+    @Test
+    void aNameThatSaysNoKindIsRemarkedOn() {
+        assertThat(run(0, "stock", "new", "gadget", "1", "--in", "hook 1").err.toString())
+                .contains("--kind");
+        assertThat(run(0, "stock", "new", "neck screw", "1", "--in", "hook 1")
+                        .err
+                        .toString())
+                .doesNotContain("--kind");
+        run(0, "undo");
+        run(0, "undo");
+    }
 }
