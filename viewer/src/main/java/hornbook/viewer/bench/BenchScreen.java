@@ -1,5 +1,6 @@
 package hornbook.viewer.bench;
 
+import hornbook.catalogue.hornmap.HornMap;
 import hornbook.catalogue.picture.Pictures;
 import hornbook.viewer.diagnose.DiagnoseModel;
 import hornbook.viewer.diagnose.DiagnosePane;
@@ -12,6 +13,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -139,14 +141,19 @@ public final class BenchScreen implements Screen {
         boolean other = !view.side().equals(drawn);
         drawn = view.side();
         switch (view.side()) {
-            case BenchView.Side.Look _ -> columns.left(looking);
+            case BenchView.Side.Look _ -> {
+                columns.left(looking);
+                if (other) {
+                    looking.focusFirst();
+                }
+            }
             case BenchView.Side.Choose _ -> {
                 choosing.show(view, phrases);
                 columns.left(choosing);
             }
             case BenchView.Side.Here(var horns) when other -> columns.left(new HerePane(model, horns, phrases));
             case BenchView.Side.Confirm it when other -> columns.left(new ConfirmPane(model, it, view.horn()));
-            case BenchView.Side.Cups(var map) when other -> columns.left(new CupsPane(map, pictures));
+            case BenchView.Side.Cups(var map) when other -> columns.left(cups(map));
             case BenchView.Side.Entry _
             when other ->
                 columns.left(new EntryPane(
@@ -154,6 +161,13 @@ public final class BenchScreen implements Screen {
             case BenchView.Side.Wrong _ when other -> columns.left(wrong.of(view));
             default -> {}
         }
+    }
+
+    private Node cups(HornMap map) {
+        CupsPane cups = new CupsPane(map, pictures);
+        VBox.setVgrow(cups, Priority.ALWAYS);
+        Platform.runLater(cups::focus);
+        return new VBox(ConfirmPane.head("Cups of the first", model), cups);
     }
 
     /**

@@ -90,6 +90,7 @@ final class LookPane extends VBox {
     void focusFirst() {
         boolean writing = getScene() != null
                 && getScene().getFocusOwner() instanceof TextInputControl field
+                && field.getScene() == getScene()
                 && !field.getText().isEmpty();
         if (writing || getScene() == null) {
             return;

@@ -28,6 +28,7 @@ public final class CupsPane extends VBox {
 
     private final HornMap map;
     private final HornDrawing drawing;
+    private final FlowPane bar = new FlowPane();
     private final Label said = Words.text("Press a cup to read more of it.", "quiet");
 
     private Layer layer = Layer.PADS;
@@ -53,7 +54,6 @@ public final class CupsPane extends VBox {
 
     private FlowPane layers() {
         ToggleGroup group = new ToggleGroup();
-        FlowPane bar = new FlowPane();
         bar.getStyleClass().add("layer-bar");
         LAYERS.forEach(each -> {
             ToggleButton button = new ToggleButton(each.title());
@@ -69,6 +69,11 @@ public final class CupsPane extends VBox {
             bar.getChildren().add(button);
         });
         return bar;
+    }
+
+    /** The keyboard to what is shown of the cups. */
+    public void focus() {
+        bar.getChildren().getFirst().requestFocus();
     }
 
     private void choose(String cup) {

@@ -72,6 +72,10 @@ final class SearchBox extends HBox {
         return node == field;
     }
 
+    boolean hasKeyboard() {
+        return field.isFocused();
+    }
+
     String text() {
         return field.getText();
     }

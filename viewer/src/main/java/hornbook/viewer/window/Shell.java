@@ -139,5 +139,9 @@ public final class Shell extends BorderPane {
         setCenter(screen.node());
         rail.mark(name);
         screen.shown();
+        // Left in the box, the next key would be a search and not the screen's.
+        if (search.hasKeyboard() && !(screen instanceof Searching)) {
+            screen.node().requestFocus();
+        }
     }
 }

@@ -101,6 +101,21 @@ class BenchScreenTest {
     }
 
     @Test
+    void theCupsHaveTheKeyboardAndEscapeLeadsBackToTheCards() {
+        press("value-alto");
+        keys(KeyCode.C);
+        Fx.settle();
+        Fx.picture(scene(), "bench-cups");
+        assertThat(focus().getId()).isEqualTo("cups-pads");
+        keys(KeyCode.ESCAPE);
+        assertThat(focus().getId()).startsWith("value-");
+    }
+
+    private static Node focus() {
+        return Fx.on(() -> scene().getFocusOwner());
+    }
+
+    @Test
     void storyTwoNamesTheSpannersDrawerAndPullsIt() {
         Fx.run(() -> model.lay("job", "j-0237"));
         Fx.settle();

@@ -70,6 +70,15 @@ class HornbookWindowTest {
     }
 
     @Test
+    void onAScreenTheKeysAreTheScreensAndNotTheBoxes() {
+        with(KeyCode.CONTROL, KeyCode.K);
+        with(KeyCode.ALT, KeyCode.DIGIT5);
+        press(KeyCode.G);
+        assertThat(shown()).isEqualTo("Jobs");
+        assertThat(said).noneMatch(each -> each.startsWith("typed"));
+    }
+
+    @Test
     void escapeFirstEmptiesTheBox() {
         with(KeyCode.CONTROL, KeyCode.K);
         press(KeyCode.R);
