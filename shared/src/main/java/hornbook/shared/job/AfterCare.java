@@ -24,6 +24,8 @@ public final class AfterCare {
 
     private static final int WEEKS_AT_MOST = 8;
 
+    private static final String BACK = "handed back to its owner";
+
     private final Books books;
 
     public AfterCare(Books books) {
@@ -68,13 +70,17 @@ public final class AfterCare {
     public Deed handBack(String job) {
         return books.write("hand back " + job, w -> {
             closed(JobBook.open(w, job));
+            if (w.where(Whereabouts.class, "job", job).stream()
+                    .anyMatch(at -> at.where().equals(BACK))) {
+                throw new BadInput(job + " was handed back before: nothing to hand back");
+            }
             goesBack(w, job, books.today());
         });
     }
 
     static void goesBack(Writing w, String job, LocalDate today) {
         w.where(Whereabouts.class, "job", job).forEach(at -> w.retire(Whereabouts.class, at.id()));
-        w.put(new Whereabouts(w.nextId(Whereabouts.class), job, "horn", "handed back to its owner", "", today));
+        w.put(new Whereabouts(w.nextId(Whereabouts.class), job, "horn", BACK, "", today));
     }
 
     /**

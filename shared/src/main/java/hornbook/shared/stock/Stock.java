@@ -114,6 +114,9 @@ public final class Stock {
         if (drawer.labelState() == LabelState.NONE) {
             return "has no label: write one";
         }
+        if (drawer.lastLookedThrough() == null) {
+            return "never looked through: look before you trust it";
+        }
         return unsure(drawer, today)
                 ? "not looked through for " + UNSURE_AFTER_YEARS + " years: look before you trust it"
                 : null;

@@ -111,6 +111,7 @@ class JobBookTest {
         assertThat(after.pieces()).extracting(Standing.Piece::where).containsExactly("handed back to its owner");
         assertThatThrownBy(() -> new Closing(books).close(job, new Ended(Went.FAIR, "", false)))
                 .hasMessageContaining("closed already");
+        assertThatThrownBy(() -> new AfterCare(books).handBack(job)).hasMessageContaining("handed back before");
         books.undo(deed.number());
         Standing before = new Jobs(books).job(job).orElseThrow().standing();
         assertThat(before.clocks()).hasSize(1);

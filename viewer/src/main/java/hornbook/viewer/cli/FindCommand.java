@@ -4,6 +4,8 @@ import hornbook.indexer.search.Answer;
 import hornbook.indexer.search.Hit;
 import hornbook.indexer.search.Question;
 import java.io.PrintWriter;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -17,6 +19,9 @@ import picocli.CommandLine.Parameters;
         header = "Finds anything: a part and its drawer, a quirk, a fault, a tool, how the last one went.",
         footer = "hornbook find corvane disc 19")
 final class FindCommand implements Callable<Integer> {
+    private static final DateTimeFormatter MINUTE =
+            DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm").withZone(ZoneId.systemDefault());
+
     @Parameters(
             paramLabel = "TEXT",
             arity = "1..*",
@@ -50,7 +55,7 @@ final class FindCommand implements Callable<Integer> {
 
     static void print(PrintWriter out, Answer answer) {
         if (answer.asOf() != null) {
-            out.println("as of " + answer.asOf() + ": the shop has been written in since");
+            out.println("as of " + MINUTE.format(answer.asOf()) + ": the shop has been written in since");
         }
         answer.hits().forEach(hit -> print(out, hit));
     }

@@ -8,6 +8,7 @@ import hornbook.shared.shop.BadInput;
 import hornbook.shared.store.Deed;
 import hornbook.viewer.workshop.Workshop;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -41,6 +42,8 @@ final class JobFind extends OnJob {
     @Option(names = "--note", paramLabel = "WORDS", description = "Anything more.")
     String note = "";
 
+    private static final Pattern NUMBER = Pattern.compile("[-+]?\\d*[.,]?\\d+");
+
     JobFind(Frame frame) {
         super(frame);
     }
@@ -54,9 +57,22 @@ final class JobFind extends OnJob {
                             .map(near -> "did you mean " + near + "?")
                             .orElse("look it up with “hornbook find”"));
         }
+        refuse(workshop);
         Deed done = workshop.jobBook().find(job, new Look(what, where, value, unit, left, tool, note));
         outlier(workshop).ifPresent(frame::say);
         return done;
+    }
+
+    private void refuse(Workshop workshop) {
+        if (!unit.isEmpty() && !NUMBER.matcher(value).matches()) {
+            throw new BadInput("“" + value + "” " + unit + ": with a unit it has to be a number, as 31.2");
+        }
+        if (where.startsWith("cup-") && workshop.catalogue().entry(where).isEmpty()) {
+            throw new BadInput("there is no cup “" + where + "”: look it up with “hornbook find cup”");
+        }
+        if (tool != null && workshop.tools().all().stream().noneMatch(t -> t.id().equals(tool))) {
+            throw new BadInput("there is no tool “" + tool + "” in the shop: see “hornbook tool”");
+        }
     }
 
     /** A value out of the usual is asked about, and kept. */
