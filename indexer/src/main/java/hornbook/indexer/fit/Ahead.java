@@ -9,11 +9,13 @@ final class Ahead {
     private final Aim aim;
     private final Minutes minutes;
     private final List<Move> moves;
+    private final WordChance chance;
 
     Ahead(Aim aim, Minutes minutes, List<Move> moves) {
         this.aim = aim;
         this.minutes = minutes;
         this.moves = moves;
+        this.chance = new WordChance(aim, moves);
     }
 
     /** Minutes, with the moves from that place on; infinite where they cannot bring about what is wanted. */
@@ -33,17 +35,46 @@ final class Ahead {
         double least = Double.POSITIVE_INFINITY;
         double reach = 0;
         double gap = gap(node, dimension);
-        for (Move move : moves.subList(at, moves.size())) {
+        Want want = aim.want(node, dimension).orElseThrow();
+        for (int place = at; place < moves.size(); place++) {
+            Move move = moves.get(place);
             if (alters(move, dimension)) {
                 return 0;
             }
             if (move.dimension().equals(dimension)) {
-                double units = move.unitsStarted() ? 1 : 0;
-                least = Math.min(least, minutes.of(move, !node.setUp.contains(move.id()), units, aim.count()));
+                if (ends(want, place, at, node)) {
+                    double units = move.unitsStarted() ? 1 : 0;
+                    least = Math.min(least, minutes.of(move, !node.setUp.contains(move.id()), units, aim.count()));
+                }
                 reach += reach(move, gap);
             }
         }
         return reach + Formula.NOTHING < Math.abs(gap) ? Double.POSITIVE_INFINITY : least;
+    }
+
+    /** Whether the move may be the last on the dimension: the one that leaves it as wanted. */
+    private boolean ends(Want want, int place, int at, Node node) {
+        Move move = moves.get(place);
+        return switch (want) {
+            case Want.Among _ -> chance.of(place, at, node);
+            case Want.Between between -> move.sets() || move.working().reaches() != null || ends(between, move, node);
+        };
+    }
+
+    /** Sure enough, and not past a bound that is a plain figure. */
+    private boolean ends(Want.Between want, Move move, Node node) {
+        double low = want.low() + move.accuracy();
+        double high = want.high() - move.accuracy();
+        if (low > high + Formula.NOTHING) {
+            return false;
+        }
+        return move.check().all().stream()
+                .filter(comparison -> comparison.names().equals(Set.of("to")))
+                .allMatch(comparison -> holds(comparison, move, node, low) || holds(comparison, move, node, high));
+    }
+
+    private boolean holds(Comparison comparison, Move move, Node node, double to) {
+        return comparison.holds(aim.sight(node, move, null, Value.of(to), 1));
     }
 
     private static boolean alters(Move move, String dimension) {

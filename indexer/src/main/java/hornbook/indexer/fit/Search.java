@@ -77,30 +77,38 @@ final class Search {
         return node;
     }
 
-    /** Tries every operation from that place on as the next that is done; then none. */
+    /** Takes the piece as it is; then tries every operation from that place on as the next, the last first. */
     private void go(int from, Node node) {
         Plan soFar = new Plan(node, node.minutes, charges.of(node, aim.count(), aim));
         if (hopeless(from, node, soFar)) {
             return;
         }
-        for (int at = from; at < moves.size(); at++) {
-            Move move = moves.get(at);
-            List<Value> to = ends(at, node);
-            if (!to.isEmpty() && (hopeless(at, node, soFar) || seen.forLess(at, node))) {
-                return;
-            }
-            for (Value end : to) {
-                for (Node next : done(move, node, end)) {
-                    go(at + 1, next);
-                }
-            }
-            if (move.equals(joining) || aim.unmet(node, move.dimension()) && !altered(move.dimension(), at + 1)) {
-                return;
-            }
-        }
-        if (fits(node) && (best == null || soFar.betterThan(best))) {
+        int last = last(from, node);
+        if (last == moves.size() && fits(node) && (best == null || soFar.betterThan(best))) {
             best = soFar;
         }
+        // Fewer operations first: what they cost keeps dearer ways from being followed.
+        for (int at = Math.min(last, moves.size() - 1); at >= from; at--) {
+            List<Value> to = ends(at, node);
+            if (!to.isEmpty() && !hopeless(at, node, soFar) && !seen.forLess(at, node)) {
+                for (Value end : to) {
+                    for (Node next : done(moves.get(at), node, end)) {
+                        go(at + 1, next);
+                    }
+                }
+            }
+        }
+    }
+
+    /** The place of the operation that cannot be left out; past the last where there is none. */
+    private int last(int from, Node node) {
+        for (int at = from; at < moves.size(); at++) {
+            Move move = moves.get(at);
+            if (move.equals(joining) || aim.unmet(node, move.dimension()) && !altered(move.dimension(), at + 1)) {
+                return at;
+            }
+        }
+        return moves.size();
     }
 
     private List<Value> ends(int at, Node node) {
