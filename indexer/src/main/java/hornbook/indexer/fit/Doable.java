@@ -1,7 +1,5 @@
 package hornbook.indexer.fit;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -60,26 +58,13 @@ final class Doable {
     }
 
     private List<Map<String, Value>> corners() {
-        List<Map<String, Value>> corners = new ArrayList<>();
-        corners.add(Map.of());
+        Corners corners = new Corners(Map.of());
         aim.wants().forEach((dimension, want) -> {
             if (want instanceof Want.Between(double low, double high)
                     && piece.value(dimension) instanceof Value.Amount(double mm, double _)) {
-                List<Map<String, Value>> further = new ArrayList<>();
-                for (Map<String, Value> corner : corners) {
-                    further.add(with(corner, dimension, Math.min(mm, low) * (1 - PAST)));
-                    further.add(with(corner, dimension, Math.max(mm, high) * (1 + PAST)));
-                }
-                corners.clear();
-                corners.addAll(further);
+                corners.between(dimension, Math.min(mm, low) * (1 - PAST), Math.max(mm, high) * (1 + PAST));
             }
         });
-        return corners;
-    }
-
-    private static Map<String, Value> with(Map<String, Value> corner, String dimension, double mm) {
-        Map<String, Value> more = new HashMap<>(corner);
-        more.put(dimension, Value.of(mm));
-        return more;
+        return corners.all();
     }
 }

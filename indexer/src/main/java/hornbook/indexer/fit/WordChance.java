@@ -1,7 +1,6 @@
 package hornbook.indexer.fit;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -89,8 +88,7 @@ final class WordChance {
     }
 
     private static List<Map<String, Value>> corners(Set<String> names, List<Move> before, Node node) {
-        List<Map<String, Value>> corners = new ArrayList<>();
-        corners.add(new HashMap<>(node.changed));
+        Corners corners = new Corners(node.changed);
         before.stream().map(Move::dimension).filter(names::contains).distinct().forEach(dimension -> {
             if (node.value(dimension) instanceof Value.Amount(double mm, double _)) {
                 double down = before.stream()
@@ -99,22 +97,10 @@ final class WordChance {
                 double up = before.stream()
                         .mapToDouble(m -> reach(m, dimension, mm, false))
                         .sum();
-                List<Map<String, Value>> further = new ArrayList<>();
-                for (Map<String, Value> corner : corners) {
-                    further.add(with(corner, dimension, Math.max(0, mm - down)));
-                    further.add(with(corner, dimension, mm + up));
-                }
-                corners.clear();
-                corners.addAll(further);
+                corners.between(dimension, Math.max(0, mm - down), mm + up);
             }
         });
-        return corners;
-    }
-
-    private static Map<String, Value> with(Map<String, Value> corner, String dimension, double mm) {
-        Map<String, Value> more = new HashMap<>(corner);
-        more.put(dimension, Value.of(mm));
-        return more;
+        return corners.all();
     }
 
     private static double reach(Move move, String dimension, double mm, boolean smaller) {
