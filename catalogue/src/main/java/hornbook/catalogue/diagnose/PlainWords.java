@@ -25,43 +25,15 @@ final class PlainWords {
     private static final Pattern ACCENT = Pattern.compile("\\p{M}");
     private static final Pattern ENDING = Pattern.compile("(?:ings?|edly|ed|ly|es|(?<!s)s|e|y)$");
     private static final int SHORTEST_STEM = 3;
-    private static final Set<String> SILENT = Set.of(
-            "the",
-            "an",
-            "and",
-            "of",
-            "on",
-            "in",
-            "at",
-            "to",
-            "from",
-            "with",
-            "when",
-            "is",
-            "it",
-            "its",
-            "my",
-            "has",
-            "have",
-            "i",
-            "be",
-            "was",
-            "that",
-            "this",
-            "for",
-            "by",
-            "or",
-            "as",
-            "like",
-            "wants",
-            "want",
-            "will",
-            "what",
-            "whatever",
-            "once",
-            "sax",
-            "saxophone",
-            "horn");
+    /** Says nothing of what is wrong. */
+    private static final Set<String> SILENT = Set.of("""
+            the an and of on in at to from with when is it its my has have i be was that this for by
+            or as like wants want will what whatever once sax me you he she they we are am do does
+            did could would should may so if then than there here some something any just very
+            really much more most always never again now still ever only about after before while
+            because but how why who where which these those gets got getting go goes going make
+            makes made keep keeps feel feels sound sounds seem seems say says said saxophone horn
+            """.split("\\s+"));
 
     private final Map<String, String> meanings = new HashMap<>();
 

@@ -19,6 +19,17 @@ record Book(Map<String, Task> tasks) {
         return median == null || median <= 0 ? OptionalDouble.empty() : OptionalDouble.of(median);
     }
 
+    /** Whether it can say how long that usually takes. */
+    boolean knows(Clocked c) {
+        return c.count() > 0 && minutes(c.task(), c.instrument()).isPresent();
+    }
+
+    /** ln(minutes / book), of a clock whose task it knows. A clock that shows 0 ran for less than half a minute. */
+    double log(Clocked c) {
+        double usual = minutes(c.task(), c.instrument()).orElseThrow() * c.count();
+        return Math.log(Math.max(c.minutes(), 0.5) / usual);
+    }
+
     Task task(String id) {
         Task known = tasks.get(id);
         if (known == null) {

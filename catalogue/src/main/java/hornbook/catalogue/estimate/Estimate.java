@@ -7,6 +7,7 @@ import hornbook.catalogue.entry.Task;
 import hornbook.catalogue.entry.Trait;
 import hornbook.catalogue.entry.TraitValue;
 import hornbook.catalogue.estimate.EstimateAnswer.FromJobs;
+import hornbook.catalogue.estimate.EstimateAnswer.LeftOut;
 import hornbook.catalogue.estimate.EstimateAnswer.Line;
 import hornbook.catalogue.estimate.EstimateQuestion.TaskCount;
 import hornbook.shared.shop.BadInput;
@@ -24,10 +25,11 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Estimate {
     private static final int FEW_JOBS = 10;
+    private static final int LEFT_OUT_NAMED = 3;
 
     private final Catalogue catalogue;
     private final Book book;
-    private final List<Clocked> clocked;
+    private final FarOff.Parted clocked;
     private final History history;
 
     public Estimate(Books books, Catalogue catalogue) {
@@ -42,8 +44,8 @@ public final class Estimate {
     Estimate(List<Clocked> clocked, Catalogue catalogue, @Nullable Estimate before) {
         this.catalogue = catalogue;
         this.book = new Book(catalogue.tasks());
-        this.clocked = clocked;
-        this.history = new History(clocked, book, before == null ? null : before.history.effects());
+        this.clocked = new FarOff(book).part(clocked);
+        this.history = new History(this.clocked.kept(), book, before == null ? null : before.history.effects());
     }
 
     /**
@@ -124,16 +126,42 @@ public final class Estimate {
                         .orElseThrow()
                         .task(),
                 lines,
+                leftOut(),
                 remarks(jobs));
     }
 
-    private static List<String> remarks(FromJobs jobs) {
+    private List<LeftOut> leftOut() {
+        return clocked.leftOut().stream()
+                .map(c -> new LeftOut(
+                        c.job(),
+                        c.task(),
+                        c.count(),
+                        c.minutes(),
+                        Math.round(c.count()
+                                * book.minutes(c.task(), c.instrument()).orElseThrow())))
+                .toList();
+    }
+
+    private List<String> remarks(FromJobs jobs) {
+        List<String> remarks = new ArrayList<>();
         if (jobs.all() == 0) {
-            return List.of("no clocks yet: this is the book's word alone");
+            remarks.add("no clocks yet: this is the book's word alone");
+        } else if (jobs.all() < FEW_JOBS) {
+            remarks.add("from " + jobs.all() + " jobs only: the book still speaks loudest");
         }
-        return jobs.all() < FEW_JOBS
-                ? List.of("from " + jobs.all() + " jobs only: the book still speaks loudest")
-                : List.of();
+        leftOut().stream().limit(LEFT_OUT_NAMED).map(Estimate::saying).forEach(remarks::add);
+        int more = clocked.leftOut().size() - LEFT_OUT_NAMED;
+        if (more > 0) {
+            remarks.add("so are " + more + " more, all under left_out in the answer of --json");
+        }
+        return remarks;
+    }
+
+    private static String saying(LeftOut clock) {
+        return clock.minutes() + " min for " + clock.task() + " on " + clock.job() + ", where the book says "
+                + clock.bookMin()
+                + ", is too far off to be believed and left out: put it right with “hornbook job count "
+                + clock.job() + " " + clock.task() + " " + clock.count() + " --minutes MIN”";
     }
 
     /** How many jobs with clocks are behind the estimates. */
@@ -173,7 +201,10 @@ public final class Estimate {
 
     /** Who clocked most: the shop's owner, unless another is named. */
     private @Nullable String usual() {
-        return clocked.stream().collect(Collectors.groupingBy(Clocked::who, Collectors.counting())).entrySet().stream()
+        return clocked.kept().stream()
+                .collect(Collectors.groupingBy(Clocked::who, Collectors.counting()))
+                .entrySet()
+                .stream()
                 .max(Map.Entry.comparingByValue())
                 .map(Map.Entry::getKey)
                 .orElse(null);

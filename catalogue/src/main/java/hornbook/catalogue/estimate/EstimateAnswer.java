@@ -11,6 +11,7 @@ import java.util.List;
  * @param fromJobs how many closed jobs with clocks speak of it
  * @param drives the task whose doubt moves the sum most
  * @param lines task by task
+ * @param leftOut clocks too far off to be believed: they have no say until they are put right
  * @param remarks what the answer lacks, in words
  */
 public record EstimateAnswer(
@@ -20,6 +21,7 @@ public record EstimateAnswer(
         FromJobs fromJobs,
         String drives,
         List<Line> lines,
+        List<LeftOut> leftOut,
         List<String> remarks) {
 
     /** Closed jobs with clocks: all, and those of this instrument, make and model. */
@@ -31,4 +33,12 @@ public record EstimateAnswer(
      * @param share of the doubt about the sum, 0 to 1
      */
     public record Line(String task, String title, int count, long p50Min, long p80Min, double share) {}
+
+    /**
+     * A clock that was left out.
+     *
+     * @param minutes as clocked, for the whole count
+     * @param bookMin what the book says of it
+     */
+    public record LeftOut(String job, String task, int count, int minutes, long bookMin) {}
 }

@@ -1,9 +1,9 @@
 package hornbook.catalogue.estimate;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
@@ -19,6 +19,9 @@ final class History {
 
     /** Where to begin: effects of about a tenth, a job as slow as a make (from memory); a few clocks move it. */
     private static final double[] START = {0.01, 0.01, 0.02, 0.01, 0.01, 0.01};
+
+    /** The variance that these effects make together. */
+    static final double USUAL_SPREAD = Arrays.stream(START).sum();
 
     /** For how many makes, models, jobs that beginning counts: with few of them it is not given up for nought. */
     private static final double START_WORTH = 2;
@@ -42,9 +45,8 @@ final class History {
         clocked = all;
         List<Observation> observations = new ArrayList<>();
         for (Clocked c : all) {
-            OptionalDouble minutes = book.minutes(c.task(), c.instrument());
-            if (minutes.isPresent() && c.count() > 0) {
-                observations.add(observed(c, minutes.getAsDouble(), book));
+            if (book.knows(c)) {
+                observations.add(observed(c, book));
             }
         }
         int[] sizes = new int[levels.length];
@@ -63,7 +65,7 @@ final class History {
         }
     }
 
-    private Observation observed(Clocked c, double book, Book tasks) {
+    private Observation observed(Clocked c, Book book) {
         int[] at = {
             levels[TASK].add(c.task()),
             levels[INSTRUMENT].add(c.instrument()),
@@ -72,9 +74,8 @@ final class History {
             levels[WHO].add(c.who()),
             levels[JOB].add(c.job())
         };
-        double sigma = tasks.task(c.task()).sigma();
-        // A clock that shows 0 ran for less than half a minute.
-        return new Observation(Math.log(Math.max(c.minutes(), 0.5) / (book * c.count())), 1 / (sigma * sigma), at);
+        double sigma = book.task(c.task()).sigma();
+        return new Observation(book.log(c), 1 / (sigma * sigma), at);
     }
 
     Effects effects() {

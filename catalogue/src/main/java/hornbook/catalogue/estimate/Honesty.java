@@ -80,10 +80,7 @@ public final class Honesty {
 
     /** Clocked work that the book knows; the rest cannot be estimated. */
     private List<Clocked> known(List<Clocked> clocked) {
-        return clocked.stream()
-                .filter(c ->
-                        c.count() > 0 && book.minutes(c.task(), c.instrument()).isPresent())
-                .toList();
+        return clocked.stream().filter(book::knows).toList();
     }
 
     private @Nullable JobLine line(Job job, List<Clocked> clocked, Estimate then) {

@@ -12,13 +12,15 @@ import java.util.SplittableRandom;
 /**
  * How honest the estimates are where the truth is known: shops drawn with known effects, jobs to come estimated from those
  * before. Beside it, as its control, the book and the plain mean of the shop's own clocks. {@code --n SHOPS --seed S}, and {@code --past N} for shops of
- * one size alone
+ * one size alone, {@code --slips 1} with one time in fifty typed sixty times too long
  */
 public final class ClockedShopsTrial {
     /** Clocked jobs behind the estimates, shop by shop in turn. */
     private static final int[] PAST = {15, 60, 200};
 
     private static final int COMING = 12;
+    private static final int ONE_SLIP_IN = 50;
+    private static final int MINUTES = 60;
 
     private ClockedShopsTrial() {}
 
@@ -63,25 +65,43 @@ public final class ClockedShopsTrial {
 
     /** Tallies by how many jobs were behind the estimate, and of all under 0. */
     static Map<Integer, Tally> run(int shops, long seed) {
-        return run(shops, seed, PAST);
+        return run(shops, seed, PAST, false);
     }
 
-    private static Map<Integer, Tally> run(int shops, long seed, int[] pasts) {
+    /** @param slips hours written where minutes were meant, one time in fifty */
+    static Map<Integer, Tally> run(int shops, long seed, int[] pasts, boolean slips) {
         Catalogue catalogue = ClockedShop.catalogue();
         SplittableRandom random = new SplittableRandom(seed);
         Map<Integer, Tally> tallies = new LinkedHashMap<>();
         for (int s = 0; s < shops; s++) {
-            int past = pasts[s % pasts.length];
-            ClockedShop shop = ClockedShop.draw(random.split(), catalogue, past, COMING);
-            Estimate estimate = new Estimate(shop.past(), catalogue);
+            int before = pasts[s % pasts.length];
+            ClockedShop shop = ClockedShop.draw(random.split(), catalogue, before, COMING);
+            List<Clocked> past = slips ? slipped(shop.past(), random.split()) : shop.past();
+            Estimate estimate = new Estimate(past, catalogue);
             for (Coming job : shop.coming()) {
                 EstimateAnswer said = estimate.estimate(job.question());
-                double mean = plainMean(job.question(), shop.past(), catalogue);
+                double mean = plainMean(job.question(), past, catalogue);
                 tallies.computeIfAbsent(0, k -> new Tally()).add(job.minutes(), said, mean);
-                tallies.computeIfAbsent(past, k -> new Tally()).add(job.minutes(), said, mean);
+                tallies.computeIfAbsent(before, k -> new Tally()).add(job.minutes(), said, mean);
             }
         }
         return tallies;
+    }
+
+    private static List<Clocked> slipped(List<Clocked> clocks, SplittableRandom random) {
+        return clocks.stream()
+                .map(c -> random.nextInt(ONE_SLIP_IN) > 0
+                        ? c
+                        : new Clocked(
+                                c.job(),
+                                c.task(),
+                                c.instrument(),
+                                c.make(),
+                                c.model(),
+                                c.who(),
+                                c.count(),
+                                c.minutes() * MINUTES))
+                .toList();
     }
 
     /** The mean minutes of one of each task in the shop's clocks; the book's where it was never clocked. */
@@ -109,17 +129,20 @@ public final class ClockedShopsTrial {
         int n = 500;
         long seed = 1;
         int[] pasts = PAST;
+        boolean slips = false;
         for (int i = 0; i + 1 < args.length; i += 2) {
             if (args[i].equals("--n")) {
                 n = Integer.parseInt(args[i + 1]);
             } else if (args[i].equals("--past")) {
                 pasts = new int[] {Integer.parseInt(args[i + 1])};
+            } else if (args[i].equals("--slips")) {
+                slips = true;
             } else if (args[i].equals("--seed")) {
                 seed = Long.parseLong(args[i + 1]);
             }
         }
         System.out.printf("%d shops, number %d%n", n, seed);
-        run(n, seed, pasts)
+        run(n, seed, pasts, slips)
                 .forEach((past, t) -> System.out.printf(
                         "  %-16s %5d jobs: under P50 %.1f %%, under P80 %.1f %%; mean |ln error| %.3f,"
                                 + " the plain mean's %.3f, the book's %.3f%n",

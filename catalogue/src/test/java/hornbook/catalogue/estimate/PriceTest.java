@@ -15,7 +15,7 @@ class PriceTest {
     private static final BigDecimal NONE = BigDecimal.ZERO;
 
     private static EstimateAnswer time(long p50, long p80) {
-        return new EstimateAnswer(p50, p80, p50, new FromJobs(9, 9, 9, 9), "", List.of(), List.of());
+        return new EstimateAnswer(p50, p80, p50, new FromJobs(9, 9, 9, 9), "", List.of(), List.of(), List.of());
     }
 
     private static Rates rates(String hour, String minimum, String handling) {
