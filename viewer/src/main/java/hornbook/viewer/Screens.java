@@ -55,6 +55,7 @@ import hornbook.viewer.restock.RestockScreen;
 import hornbook.viewer.restock.SaveAs;
 import hornbook.viewer.setting.SettingModel;
 import hornbook.viewer.setting.SettingPane;
+import hornbook.viewer.supply.SuppliersModel;
 import hornbook.viewer.tools.ToolsModel;
 import hornbook.viewer.window.Screen;
 import hornbook.viewer.window.ScreenName;
@@ -273,6 +274,7 @@ final class Screens {
         return new RestockScreen(
                 new RestockModel(
                         work, workshop.restock(), workshop::wanted, workshop.orderBook(), workshop.stockBook()),
+                new SuppliersModel(work, workshop.suppliers(), workshop.supplierBook(), workshop.orderBook()),
                 pull,
                 new SaveAs(new SaveDialog()::file, workshop.name(), workshop.books()::today),
                 settings);

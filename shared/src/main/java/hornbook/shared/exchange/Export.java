@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Writes a shop as exchange files, byte for byte the same for the same books. */
@@ -59,10 +60,14 @@ public final class Export {
         return books.reading(view -> {
             List<String> files = new ArrayList<>(List.of(SETTINGS));
             try {
+                OutOfUse gone = OutOfUse.named(view);
                 for (Kind<? extends ShopRecord> kind : kinds) {
-                    if (write(view, kind, folder)) {
+                    if (write(view, kind, gone, folder)) {
                         files.add(kind.file());
                     }
+                }
+                if (gone.write(folder)) {
+                    files.add(OutOfUse.FILE);
                 }
                 new PhotoFiles(books).copy(view.all(Photo.class), folder);
                 SafeFiles.replace(folder.resolve(SETTINGS), settings(view).getBytes(StandardCharsets.UTF_8));
@@ -73,9 +78,11 @@ public final class Export {
         });
     }
 
-    private static <T extends ShopRecord> boolean write(View view, Kind<T> kind, Path folder) throws IOException {
-        List<List<String>> rows =
-                view.all(kind.type()).stream().map(kind.columns()::cells).toList();
+    private static <T extends ShopRecord> boolean write(View view, Kind<T> kind, OutOfUse gone, Path folder)
+            throws IOException {
+        List<List<String>> rows = Stream.concat(view.all(kind.type()).stream(), gone.of(view, kind).stream())
+                .map(kind.columns()::cells)
+                .toList();
         if (!kind.always() && rows.isEmpty()) {
             return false;
         }

@@ -43,13 +43,24 @@ final class Headings {
             means("hours", "time,hrs,h,duration,stunden,zeit,heures,temps"),
             means("job", "job no,job id,job number,ticket,no"),
             means("task", "work,what,activity,arbeit,travail"),
+            means(
+                    "days",
+                    "lead time,lead days,days to deliver,delivery,delivery days,lieferzeit,liefertage,délai,délai jours"),
+            means("packs", "pack,pack size,sold in,packung,conditionnement"),
+            means("verdict", "buy again,again,rating,urteil,avis"),
+            means("why", "reason,because,grund,raison"),
             means("date", "day,on,when,datum,tag,jour"),
             means("who", "by,worker,initials,name,wer"));
 
     /** What a job's own number is headed: the number of its horn stands in another column. */
     private static final List<String> JOB_ID = List.of("job no", "job number", "ticket", "job", "no", "no.", "#", "nr");
 
-    private static final Set<String> ALL = OF.entrySet().stream()
+    /** A supplier's place is a town, and no drawer. */
+    private static final Map<String, List<String>> SUPPLIER = Map.of(
+            "name", List.of("supplier", "seller", "shop", "company", "firm", "lieferant", "firma", "fournisseur"),
+            "place", List.of("town", "city", "where", "address", "country", "ort", "stadt", "ville", "lieu"));
+
+    private static final Set<String> ALL = Stream.concat(OF.entrySet().stream(), SUPPLIER.entrySet().stream())
             .flatMap(entry -> Stream.concat(Stream.of(entry.getKey()), entry.getValue().stream()))
             .collect(Collectors.toUnmodifiableSet());
 
@@ -61,6 +72,9 @@ final class Headings {
 
     /** Headings that mean this field of such a list, the likeliest first. */
     static List<String> of(SheetKind kind, String field) {
+        if (kind == SheetKind.SUPPLIERS && SUPPLIER.containsKey(field)) {
+            return SUPPLIER.getOrDefault(field, List.of());
+        }
         return kind == SheetKind.JOBS && field.equals("id") ? JOB_ID : OF.getOrDefault(field, List.of());
     }
 

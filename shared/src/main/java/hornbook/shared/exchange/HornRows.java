@@ -37,6 +37,9 @@ final class HornRows implements SheetRows {
         String asText = Stream.of(makeId.isPresent() ? "" : make, modelId.isPresent() ? "" : model)
                 .filter(part -> !part.isEmpty())
                 .collect(Collectors.joining(" "));
+        if (cells.cell("id").isEmpty()) {
+            refuseStanding(writing, instrument, cells.cell("serial"));
+        }
         String id = NewIds.of(writing, Horn.class, cells.cell("id"));
         if (!asText.isEmpty()) {
             remarks.add("horn " + id + ": “" + asText + "” is not known here and was taken as text");
@@ -56,6 +59,22 @@ final class HornRows implements SheetRows {
                 Stream.of(asText.isEmpty() ? "" : "listed as " + asText, cells.cell("note"))
                         .filter(part -> !part.isEmpty())
                         .collect(Collectors.joining("; "))));
+    }
+
+    /** Without numbers a list that comes in twice would double every horn on it whose serial is known. */
+    private static void refuseStanding(Writing writing, String instrument, String serial) {
+        if (serial.isEmpty()) {
+            return;
+        }
+        writing.where(Horn.class, "serial", serial).stream()
+                .filter(horn -> horn.instrument().equals(instrument))
+                .findFirst()
+                .ifPresent(horn -> {
+                    throw new CellRefused(
+                            "serial",
+                            "“" + serial + "” is in the books already as " + horn.id()
+                                    + ": leave the row out, or give it a number of its own in a column id");
+                });
     }
 
     /** Spreadsheet programs shorten long numbers, and what was left out is lost. */

@@ -43,6 +43,10 @@ public final class Import {
                 sheets.read(kind, kind.type() == Photo.class ? new PhotoFiles(books).taken(csv, folder, dryRun) : csv);
             }
         }
+        Path gone = folder.resolve(OutOfUse.FILE);
+        if (Files.exists(gone)) {
+            sheets.outOfUse(CsvFile.read(gone));
+        }
         if (!any) {
             throw new BadInput(folder + " holds no file of the exchange format, as lots.csv: name a folder that does");
         }

@@ -30,12 +30,16 @@ final class JobRows implements SheetRows {
         if (out != null && out.isBefore(in)) {
             throw new CellRefused("done", "is " + out + ", before the horn was taken in on " + in);
         }
+        String kind = cells.cell("kind").isEmpty() ? "repair" : cells.cell("kind");
+        if (cells.cell("id").isEmpty()) {
+            refuseStanding(writing, horn, kind, in);
+        }
         String hours = cells.cell("hours");
         Integer minutes = hours.isEmpty() ? null : SheetNumbers.minutes(hours);
         writing.put(new Job(
                 NewIds.of(writing, Job.class, cells.cell("id")),
                 horn,
-                cells.cell("kind").isEmpty() ? "repair" : cells.cell("kind"),
+                kind,
                 in,
                 null,
                 out,
@@ -48,5 +52,18 @@ final class JobRows implements SheetRows {
                 minutes,
                 of.ownerCode(),
                 cells.cell("note")));
+    }
+
+    /** Without numbers a list that comes in twice would double every job on it. */
+    private static void refuseStanding(Writing writing, String horn, String kind, LocalDate in) {
+        writing.where(Job.class, "horn", horn).stream()
+                .filter(job -> job.kind().equals(kind) && job.tookIn().equals(in))
+                .findFirst()
+                .ifPresent(job -> {
+                    throw new CellRefused(
+                            "horn",
+                            "“" + horn + "” was taken in that day already, as " + job.id()
+                                    + ": leave the row out, or give it a number of its own in a column id");
+                });
     }
 }

@@ -41,6 +41,10 @@ final class References {
         return stood.getOrDefault(record.getClass(), Set.of()).contains(record.id());
     }
 
+    boolean knows(String kind, String id) {
+        return known.containsKey(kind) && ids(kind).contains(id);
+    }
+
     void add(Kind<?> kind, String id) {
         ids(kind.name()).add(id);
     }
@@ -64,7 +68,7 @@ final class References {
     }
 
     /** A supplier's place is a town, not a place of the shop. */
-    private static @Nullable String names(Kind<?> kind, String column) {
+    static @Nullable String names(Kind<?> kind, String column) {
         boolean town = kind.name().equals("supplier") && column.equals("place");
         return town ? null : NAMES.get(column);
     }

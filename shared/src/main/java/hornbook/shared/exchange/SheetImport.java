@@ -155,7 +155,8 @@ public final class SheetImport {
             case LOTS -> new LotRows(new SheetPlaces(view, remarks), sizes, names, view.today(), remarks);
             case HORNS -> new HornRows(names, new Owners(view), view.today(), remarks);
             case JOBS -> new JobRows(dates("took_in", columns, rows, remarks), dates("done", columns, rows, remarks));
-            case HOURS -> new HourRows(dates("date", columns, rows, remarks), names, remarks);
+            case HOURS -> new HourRows(view, dates("date", columns, rows, remarks), names, remarks);
+            case SUPPLIERS -> new SupplierRows(view);
         });
     }
 

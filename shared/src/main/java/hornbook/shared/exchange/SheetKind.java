@@ -11,7 +11,8 @@ public enum SheetKind {
             List.of("drawer", "title")),
     HORNS(List.of("id", "make", "model", "instrument", "serial", "owner", "note"), List.of("instrument")),
     JOBS(List.of("id", "horn", "took_in", "done", "kind", "hours", "note"), List.of("horn", "took_in")),
-    HOURS(List.of("job", "task", "hours", "date", "who"), List.of("job", "task", "hours", "date"));
+    HOURS(List.of("job", "task", "hours", "date", "who"), List.of("job", "task", "hours", "date")),
+    SUPPLIERS(List.of("name", "place", "days", "packs", "verdict", "why"), List.of("name"));
 
     private final List<String> fields;
     private final List<String> needed;

@@ -24,6 +24,7 @@ final class Sheets {
 
     private final References references;
     private final List<Good> good = new ArrayList<>();
+    private final Map<String, Row> outOfUse = new LinkedHashMap<>();
     private final Map<String, String> settings = new LinkedHashMap<>();
     private final List<Refusal> refused;
     private final List<String> remarks;
@@ -66,6 +67,21 @@ final class Sheets {
                         column -> remarks.add(file.name() + ": column “" + column + "” is not known and was left out"));
         Map<String, Row> seen = new HashMap<>();
         file.rows().forEach(row -> read(kind, file.name(), row, seen));
+    }
+
+    /** Which of the records read are out of use. */
+    void outOfUse(CsvFile file) {
+        refused.addAll(file.refused());
+        read += file.rows().size();
+        for (Row row : file.rows()) {
+            String kind = row.cells().getOrDefault("kind", "");
+            String id = row.cells().getOrDefault("id", "");
+            if (references.knows(kind, id)) {
+                outOfUse.put(kind + " " + id, row);
+            } else {
+                refuse(file.name(), row, "id", "“" + kind + " " + id + "” is not in this import: leave the row out");
+            }
+        }
     }
 
     private <T extends ShopRecord> void read(Kind<T> kind, String file, Row row, Map<String, Row> seen) {
@@ -125,6 +141,17 @@ final class Sheets {
                 changed |= counts.agree(lot);
             }
         }
+        outOfUse.values().forEach(row -> retire(writing, row));
+    }
+
+    private void retire(Writing writing, Row row) {
+        Kind<?> kind = Kind.named(row.cells().getOrDefault("kind", ""));
+        String id = row.cells().getOrDefault("id", "");
+        if (writing.find(kind.type(), id).isPresent()) {
+            writing.retire(kind.type(), id);
+            changed = true;
+        }
+        taken++;
     }
 
     private void setting(Writing writing, String name, String json) {
@@ -138,9 +165,7 @@ final class Sheets {
 
     private void put(Writing writing, Good row) {
         ShopRecord record = row.record();
-        ShopRecord stands = references.stood(record)
-                ? writing.find(record.getClass(), record.id()).orElse(null)
-                : null;
+        ShopRecord stands = stands(writing, record);
         if (record.equals(stands)) {
             taken++;
         } else if (stands instanceof Movement) {
@@ -158,6 +183,15 @@ final class Sheets {
                 refuse(row.file(), row.row(), null, String.valueOf(e.getMessage()));
             }
         }
+    }
+
+    private @Nullable ShopRecord stands(Writing writing, ShopRecord record) {
+        if (outOfUse.containsKey(Kind.of(record.getClass()).name() + " " + record.id())) {
+            return writing.evenRetired(record.getClass(), record.id()).orElse(null);
+        }
+        return references.stood(record)
+                ? writing.find(record.getClass(), record.id()).orElse(null)
+                : null;
     }
 
     /** Did anything go into the books that was not there already? */

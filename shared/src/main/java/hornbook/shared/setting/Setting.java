@@ -5,6 +5,7 @@ import hornbook.shared.store.Books;
 import hornbook.shared.store.View;
 import java.math.BigDecimal;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -119,5 +120,24 @@ public enum Setting {
     /** Money by supplier; none where it is not set. @throws BadInput where what stands there is none */
     public Map<String, BigDecimal> bySupplier(Books books) {
         return text(books).map(Form::money).orElse(Map.of());
+    }
+
+    /**
+     * The JSON of money by supplier with one supplier's in place of what stood there.
+     *
+     * @param money 0 leaves the supplier out
+     * @throws BadInput where that is no money
+     */
+    public String with(Books books, String supplier, BigDecimal money) {
+        Map<String, BigDecimal> all = new LinkedHashMap<>(bySupplier(books));
+        all.put(supplier, money);
+        if (money.signum() == 0) {
+            all.remove(supplier);
+        }
+        return all.isEmpty()
+                ? "null"
+                : json(all.entrySet().stream()
+                        .map(one -> one.getKey() + "=" + one.getValue().toPlainString())
+                        .collect(Collectors.joining(" ")));
     }
 }

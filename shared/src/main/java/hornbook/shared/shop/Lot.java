@@ -44,99 +44,42 @@ public record Lot(
     }
 
     public Lot withCount(Count other) {
-        return new Lot(
-                id,
-                drawer,
-                place,
-                item,
-                title,
-                fitsMakes,
-                fitsModels,
-                dimensions,
-                thread,
-                material,
-                colour,
-                state,
-                other,
-                reserve,
-                keepsake,
-                supplier,
-                pack,
-                note);
+        return with(drawer, place, other, reserve, keepsake, supplier, note);
     }
 
     public Lot withNote(String other) {
-        return new Lot(
-                id,
-                drawer,
-                place,
-                item,
-                title,
-                fitsMakes,
-                fitsModels,
-                dimensions,
-                thread,
-                material,
-                colour,
-                state,
-                count,
-                reserve,
-                keepsake,
-                supplier,
-                pack,
-                other);
+        return with(drawer, place, count, reserve, keepsake, supplier, other);
     }
 
     public Lot withReserve(boolean other) {
-        return new Lot(
-                id,
-                drawer,
-                place,
-                item,
-                title,
-                fitsMakes,
-                fitsModels,
-                dimensions,
-                thread,
-                material,
-                colour,
-                state,
-                count,
-                other,
-                keepsake,
-                supplier,
-                pack,
-                note);
+        return with(drawer, place, count, other, keepsake, supplier, note);
     }
 
     public Lot withKeepsake(boolean other) {
-        return new Lot(
-                id,
-                drawer,
-                place,
-                item,
-                title,
-                fitsMakes,
-                fitsModels,
-                dimensions,
-                thread,
-                material,
-                colour,
-                state,
-                count,
-                reserve,
-                other,
-                supplier,
-                pack,
-                note);
+        return with(drawer, place, count, reserve, other, supplier, note);
+    }
+
+    public Lot boughtFrom(String other) {
+        return with(drawer, place, count, reserve, keepsake, other, note);
     }
 
     /** The same pieces elsewhere: in a drawer, or at a place. */
     public Lot lyingIn(@Nullable String otherDrawer, @Nullable String otherPlace) {
+        return with(otherDrawer, otherPlace, count, reserve, keepsake, supplier, note);
+    }
+
+    private Lot with(
+            @Nullable String d,
+            @Nullable String p,
+            Count counted,
+            boolean aside,
+            boolean kept,
+            @Nullable String from,
+            String said) {
         return new Lot(
                 id,
-                otherDrawer,
-                otherPlace,
+                d,
+                p,
                 item,
                 title,
                 fitsMakes,
@@ -146,12 +89,12 @@ public record Lot(
                 material,
                 colour,
                 state,
-                count,
-                reserve,
-                keepsake,
-                supplier,
+                counted,
+                aside,
+                kept,
+                from,
                 pack,
-                note);
+                said);
     }
 
     /** Like pieces as a lot of their own, none of them counted yet. */

@@ -6,6 +6,7 @@ import hornbook.shared.shop.Drawer;
 import hornbook.shared.shop.LabelState;
 import hornbook.shared.store.Books;
 import hornbook.shared.store.Deed;
+import hornbook.shared.store.FreeId;
 
 /** Furniture that is set up. Each call is one deed that can be undone. */
 public final class CabinetBook {

@@ -4,6 +4,7 @@ import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.Place;
 import hornbook.shared.store.Books;
 import hornbook.shared.store.Deed;
+import hornbook.shared.store.FreeId;
 import org.jspecify.annotations.Nullable;
 
 /** Places that are no drawer: hooks, shelves, tubes, horns kept for parts. Each call is one deed that can be undone. */

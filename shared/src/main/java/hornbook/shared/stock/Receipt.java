@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Goods that came in.
  *
+ * @param supplier who sent them, by number or name
  * @param order the open order they answer, in whole or in part
  */
 public record Receipt(
@@ -15,4 +16,8 @@ public record Receipt(
         @Nullable String order,
         @Nullable LocalDate orderedOn,
         @Nullable BigDecimal unitPrice,
-        String note) {}
+        String note) {
+    Receipt from(String id) {
+        return new Receipt(pieces, id, order, orderedOn, unitPrice, note);
+    }
+}

@@ -1,5 +1,6 @@
 package hornbook.shared.stock;
 
+import hornbook.shared.measure.SizeReader;
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.Count;
 import hornbook.shared.shop.Lot;
@@ -10,6 +11,7 @@ import hornbook.shared.store.Books;
 import hornbook.shared.store.Deed;
 import hornbook.shared.store.Writing;
 import hornbook.shared.supply.Judged;
+import hornbook.shared.supply.Suppliers;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.UnaryOperator;
@@ -20,10 +22,12 @@ import org.jspecify.annotations.Nullable;
 public final class StockBook {
     private final Books books;
     private final Places places;
+    private final Suppliers suppliers;
 
     public StockBook(Books books) {
         this.books = books;
         this.places = new Places(books);
+        this.suppliers = new Suppliers(books);
     }
 
     /** Counted by hand: a number becomes a ledger line, a word replaces the number. */
@@ -60,7 +64,7 @@ public final class StockBook {
         return books.write("receive " + receipt.pieces() + " into " + named(lot), w -> {
             Ledger ledger = new Ledger(w, today());
             Receipt told = answering(receipt);
-            ledger.receive(ledger.lot(lot), told);
+            ledger.receive(boughtFrom(w, ledger.lot(lot), told.supplier()), told);
             if (judged != null) {
                 w.put(judged.on(ledger.lot(lot), today()));
             }
@@ -75,12 +79,28 @@ public final class StockBook {
         });
     }
 
+    /** Who sent goods first is who is asked for more. */
+    private static Lot boughtFrom(Writing w, Lot lot, @Nullable String supplier) {
+        if (supplier == null || lot.supplier() != null) {
+            return lot;
+        }
+        Lot bought = lot.boughtFrom(supplier);
+        w.put(bought);
+        return bought;
+    }
+
     private Receipt answering(Receipt receipt) {
         if (receipt.pieces() <= 0) {
             throw new BadInput(receipt.pieces() + " pieces cannot come in: name one or more");
         }
+        if (receipt.unitPrice() != null && receipt.unitPrice().signum() < 0) {
+            throw new BadInput(
+                    receipt.unitPrice().toPlainString() + " is no price: write what one piece cost, as 0.85");
+        }
         if (receipt.order() == null) {
-            return receipt;
+            return receipt.supplier() == null
+                    ? receipt
+                    : receipt.from(suppliers.named(receipt.supplier()).id());
         }
         OpenOrder order = books.find(OpenOrder.class, receipt.order())
                 .orElseThrow(() -> new BadInput(
@@ -163,6 +183,11 @@ public final class StockBook {
             }
             w.retire(Lot.class, lot);
         });
+    }
+
+    /** What it is, said anew. @throws BadInput where that cannot be, or says nothing new */
+    public Deed describe(String lot, LotSaid said, SizeReader sizes) {
+        return change(lot, "what " + named(lot) + " is", there -> said.on(there, sizes));
     }
 
     /** Set aside, and not offered unless asked for; or let go again. */

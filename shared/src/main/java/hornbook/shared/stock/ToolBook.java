@@ -6,6 +6,7 @@ import hornbook.shared.shop.ShopTool;
 import hornbook.shared.shop.ToolMember;
 import hornbook.shared.store.Books;
 import hornbook.shared.store.Deed;
+import hornbook.shared.store.FreeId;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

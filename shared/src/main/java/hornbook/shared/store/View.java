@@ -40,6 +40,12 @@ public final class View {
                 "select id from " + Table.of(type).name() + " where retired = 0 order by rowid", r -> r.getString(1)));
     }
 
+    /** The numbers of every record of a kind that is retired. */
+    public Set<String> retiredIds(Class<? extends ShopRecord> type) {
+        return new LinkedHashSet<>(query.rows(
+                "select id from " + Table.of(type).name() + " where retired = 1 order by rowid", r -> r.getString(1)));
+    }
+
     public <T extends ShopRecord> Optional<T> find(Class<T> type, String id) {
         return query.find(type, id);
     }

@@ -81,6 +81,11 @@ public final class Writing {
         return query.find(type, id);
     }
 
+    /** As {@link #find}, and also what was retired. */
+    public <T extends ShopRecord> Optional<T> evenRetired(Class<T> type, String id) {
+        return query.evenRetired(type, id);
+    }
+
     /** The records with that value in a column, as this deed has left them. */
     public <T extends ShopRecord> List<T> where(Class<T> type, String column, String value) {
         return query.where(type, column, value);

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.shared.shop.Kind;
 import hornbook.shared.shop.Lot;
+import hornbook.shared.shop.Movement;
+import hornbook.shared.shop.Supplier;
 import hornbook.shared.store.Access;
 import hornbook.shared.store.Books;
 import java.nio.file.Files;
@@ -69,6 +71,41 @@ class RoundTripTest {
                                     "cabinet",
                                     "“c-a” is no cabinet of this shop or of the import: add it or correct the number"));
             assertThat(report.taken()).isZero();
+        }
+    }
+
+    /** What is out of use and still named by the ledger goes out too, and comes back out of use. */
+    @Test
+    void whatIsOutOfUseAndStillNamedComesBackOutOfUse() throws Exception {
+        try (Books books = Books.open(folder.resolve("shop"), Access.WRITE)) {
+            new Import(books, none).from(SMALL, false);
+            Lot counted = books.all(Lot.class).stream()
+                    .filter(lot -> !books.where(Movement.class, "lot", lot.id()).isEmpty())
+                    .findFirst()
+                    .orElseThrow();
+            books.write("out of use", w -> {
+                w.put(new Supplier("sup-v-old", "Old", "", "", "", "", ""));
+                w.put(counted.boughtFrom("sup-v-old"));
+            });
+            books.write("gone", w -> {
+                w.retire(Lot.class, counted.id());
+                w.retire(Supplier.class, "sup-v-old");
+            });
+            new Export(books, none).to(folder.resolve("out"));
+            try (Books other = Books.open(folder.resolve("other"), Access.WRITE)) {
+                ImportReport report = new Import(other, none).from(folder.resolve("out"), false);
+                assertThat(report.refused()).isEmpty();
+                assertThat(other.find(Lot.class, counted.id())).isEmpty();
+                assertThat(other.evenRetired(Lot.class, counted.id()))
+                        .hasValueSatisfying(lot -> assertThat(lot.count()).isEqualTo(counted.count()));
+                new Export(other, none).to(folder.resolve("again"));
+                new Import(other, none).from(folder.resolve("out"), false);
+                assertThat(other.find(Lot.class, counted.id())).isEmpty();
+            }
+        }
+        for (String file : List.of("lots.csv", "suppliers.csv", "movements.csv", "out_of_use.csv")) {
+            assertThat(folder.resolve("again").resolve(file))
+                    .hasSameBinaryContentAs(folder.resolve("out").resolve(file));
         }
     }
 }

@@ -2,6 +2,7 @@ package hornbook.shared.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import hornbook.shared.measure.SizeReader;
 import hornbook.shared.measure.StandardSizes;
@@ -13,6 +14,7 @@ import hornbook.shared.shop.Drawer;
 import hornbook.shared.shop.Horn;
 import hornbook.shared.shop.Job;
 import hornbook.shared.shop.Lot;
+import hornbook.shared.shop.Supplier;
 import hornbook.shared.shop.TaskTime;
 import hornbook.shared.store.Access;
 import hornbook.shared.store.Books;
@@ -231,5 +233,39 @@ class SheetImportTest {
                 .satisfies(r -> assertThat(r.why()).contains("on 2 labels"));
         assertThat(books.all(Lot.class)).extracting(Lot::drawer).containsExactly("d-b-r1c1", "d-b-r1c2");
         assertThat(books.all(Cabinet.class)).hasSize(1);
+    }
+
+    @Test
+    void suppliersComeInByNameAndASecondListDoublesNobody() throws Exception {
+        String list = "Supplier,Town,Lead time,Verdict,Reason\n"
+                + "Harrowgate Felts,upriver,10 days,keep,even thickness\nOxbow,,soon,,\nPell,,,avoid,\n";
+        ImportReport first = take(SheetKind.SUPPLIERS, list);
+        assertThat(first.refused()).extracting(Refusal::field).containsExactly("days", "why");
+        assertThat(books.all(Supplier.class))
+                .extracting(Supplier::name, Supplier::place, Supplier::leadDaysObserved, Supplier::verdict)
+                .containsExactly(tuple("Harrowgate Felts", "upriver", "10", "keep"));
+        assertThat(take(SheetKind.SUPPLIERS, list).refused())
+                .extracting(Refusal::field)
+                .contains("name");
+        assertThat(books.all(Supplier.class)).hasSize(1);
+    }
+
+    /** A list without numbers would double all it holds, and nobody would see it. */
+    @Test
+    void aListWithoutNumbersThatComesInTwiceDoublesNothing() throws Exception {
+        take(SheetKind.HORNS, "id,instrument\nh-1,alto\n");
+        String horns = "instrument,serial\nalto,40367\n";
+        take(SheetKind.HORNS, horns);
+        assertThat(take(SheetKind.HORNS, horns).refused().getFirst().why()).contains("already as h-");
+        String jobs = "horn,took_in,kind\nh-1,2025-04-25,overhaul\n";
+        take(SheetKind.JOBS, jobs);
+        assertThat(take(SheetKind.JOBS, jobs).refused().getFirst().why()).contains("taken in that day already, as j-");
+        String hours = "job,task,hours,date\n%s,leak check,1,2025-04-26\n"
+                .formatted(books.all(Job.class).getFirst().id());
+        take(SheetKind.HOURS, hours);
+        assertThat(take(SheetKind.HOURS, hours).refused().getFirst().why()).contains("in the books already");
+        assertThat(books.all(Horn.class)).hasSize(2);
+        assertThat(books.all(Job.class)).hasSize(1);
+        assertThat(books.all(TaskTime.class)).hasSize(1);
     }
 }

@@ -37,6 +37,7 @@ final class Commands {
         byName.put("job", () -> JobCommand.line(frame));
         byName.put("horn", () -> HornCommand.line(frame));
         byName.put("entry", () -> EntryCommand.line(frame));
+        byName.put("supplier", () -> SupplierCommand.line(frame));
         byName.put("restock", () -> RestockCommand.line(frame));
         add("estimate", () -> new EstimateCommand(frame));
         add("setting", () -> new SettingCommand(frame));

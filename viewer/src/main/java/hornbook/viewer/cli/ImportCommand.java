@@ -32,7 +32,7 @@ final class ImportCommand implements Callable<Integer> {
     @Option(
             names = "--as",
             paramLabel = "KIND",
-            description = "What the rows of your file are: drawers, lots, horns, jobs, hours.")
+            description = "What the rows of your file are: drawers, lots, horns, jobs, hours, suppliers.")
     @Nullable
     String as;
 
@@ -67,8 +67,8 @@ final class ImportCommand implements Callable<Integer> {
             throw new BadInput(named + " is not there: name a folder that export wrote, or a CSV file");
         }
         if (as == null && !Files.isDirectory(named)) {
-            throw new BadInput(
-                    named + " is a file: say what its rows are with --as lots (or drawers, horns, jobs, hours)");
+            throw new BadInput(named
+                    + " is a file: say what its rows are with --as lots (or drawers, horns, jobs, hours, suppliers)");
         }
         return frame.writing(workshop -> {
             ImportReport report = as == null ? workshop.importing().from(named, dryRun) : sheet(workshop, named, as);

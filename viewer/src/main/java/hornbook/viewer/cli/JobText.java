@@ -2,7 +2,6 @@ package hornbook.viewer.cli;
 
 import hornbook.shared.job.JobCard;
 import hornbook.shared.job.Standing;
-import hornbook.shared.store.Deed;
 import java.io.PrintWriter;
 
 /** A job in words: how it stands or went. */
@@ -36,11 +35,10 @@ final class JobText {
         standing(out, job.standing());
     }
 
-    /** What a deed left behind, in two lines. */
-    static void after(PrintWriter out, JobCard job, Deed done) {
+    /** What a deed left behind, in a line. */
+    static void after(PrintWriter out, JobCard job) {
         out.println(
                 job.id() + "  " + job.kind() + ", " + job.status() + "  " + job.horn() + "  " + job.minutes() + " min");
-        out.println("deed " + done.number() + ": " + done.title() + " (“hornbook undo” takes it back)");
     }
 
     static void standing(PrintWriter out, Standing standing) {

@@ -91,7 +91,7 @@ final class LookThroughCommand implements Callable<Integer> {
         After after = new After(deed, drawers, next);
         return frame.answer(after, out -> {
             after.drawers().forEach(card -> line(out, card));
-            out.println("deed " + deed.number() + ": " + deed.title() + " (“hornbook undo” takes it back)");
+            OneDeed.line(out, deed);
             out.println(next == null ? "that was the last of its cabinet" : "next in the walk: " + next);
         });
     }

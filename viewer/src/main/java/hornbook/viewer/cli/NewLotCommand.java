@@ -1,7 +1,8 @@
 package hornbook.viewer.cli;
 
 import hornbook.shared.shop.LotState;
-import java.util.concurrent.Callable;
+import hornbook.shared.store.Deed;
+import hornbook.viewer.workshop.Workshop;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -12,7 +13,7 @@ import picocli.CommandLine.Parameters;
         name = "new",
         header = "Puts something new into a drawer or place, as a lot of its own.",
         footer = "hornbook stock new \"guard screw\" 6 --in \"misc.\" --thread 3-48 --size \"length 6 mm\"")
-final class NewLotCommand implements Callable<Integer> {
+final class NewLotCommand extends StockDeed {
     @Parameters(index = "0", paramLabel = "WHAT", description = "What it is. A tin of mixed screws is a “grab bag, …”.")
     String title = "";
 
@@ -25,21 +26,15 @@ final class NewLotCommand implements Callable<Integer> {
     @Mixin
     PieceOptions piece = new PieceOptions();
 
-    private final Frame frame;
-
     NewLotCommand(Frame frame) {
-        this.frame = frame;
+        super(frame);
     }
 
     @Override
-    public Integer call() {
-        return frame.writing(workshop -> {
-            int code = StockCommand.answer(
-                    frame,
-                    workshop,
-                    stock -> stock.add(piece.piece(title, LotState.NEW, workshop), place, StockCommand.count(count)));
-            piece.remark(title, workshop).ifPresent(frame::say);
-            return code;
-        });
+    Deed done(Workshop workshop) {
+        Deed done =
+                workshop.stockBook().add(piece.piece(title, LotState.NEW, workshop), place, StockCommand.count(count));
+        piece.remark(title, workshop).ifPresent(frame::say);
+        return done;
     }
 }

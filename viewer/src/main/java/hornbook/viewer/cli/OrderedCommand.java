@@ -1,60 +1,90 @@
 package hornbook.viewer.cli;
 
 import hornbook.shared.restock.RestockLine;
+import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.OpenOrder;
 import hornbook.shared.store.Deed;
 import hornbook.viewer.workshop.Workshop;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.concurrent.Callable;
+import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
 /** Writes down that an order went out. */
 @Command(
         name = "ordered",
-        header = "Writes down that a supplier's order list went out, so that nothing is ordered twice.",
-        footer = "hornbook restock ordered sup-v-tidegate")
-final class OrderedCommand implements Callable<Integer> {
-    @Parameters(index = "0", paramLabel = "SUPPLIER", description = "By number, as “hornbook restock” names it.")
+        header = "Writes down what was ordered from a supplier, so that nothing is ordered twice.",
+        footer = "hornbook restock ordered tidegate")
+final class OrderedCommand extends OneDeed {
+    @Parameters(index = "0", paramLabel = "SUPPLIER", description = "By name or number.")
     String supplier = "";
 
     @Parameters(
             index = "1..*",
             arity = "0..*",
-            paramLabel = "LOT",
-            description = "Only these lots; else all of the supplier's lines.")
+            paramLabel = "LOT[=N]",
+            description = "Only these lots, as many as the list says or N; else all of the supplier's lines.")
     List<String> lots = List.of();
 
-    private final Frame frame;
-
     OrderedCommand(Frame frame) {
-        this.frame = frame;
+        super(frame);
     }
 
     /** The deed, and what is on its way by it. */
     record After(Deed deed, List<OpenOrder> orders) {}
 
     @Override
-    public Integer call() {
-        return frame.writing(workshop -> {
-            Deed deed = workshop.orderBook().ordered(supplier, lines(workshop));
-            After after = new After(
-                    deed,
-                    workshop.books().touched(deed, OpenOrder.class).stream()
-                            .flatMap(id -> workshop.books().find(OpenOrder.class, id).stream())
-                            .toList());
-            return frame.answer(after, out -> {
-                after.orders()
-                        .forEach(order -> out.println(order.orderRef() + "  " + order.qty() + "  " + order.lot()));
-                out.println("deed " + deed.number() + ": " + deed.title() + " (“hornbook undo” takes it back)");
-            });
-        });
+    Deed done(Workshop workshop) {
+        String id = workshop.suppliers().named(supplier).id();
+        List<RestockLine> lines = workshop.restock().ask(workshop.wanted()).lines();
+        return lots.isEmpty()
+                ? workshop.orderBook()
+                        .ordered(
+                                supplier,
+                                lines.stream()
+                                        .filter(line -> id.equals(line.supplier()) && line.order() > 0)
+                                        .toList())
+                : workshop.orderBook().wentOut(supplier, pieces(lines));
     }
 
-    private List<RestockLine> lines(Workshop workshop) {
-        return workshop.restock().ask(workshop.wanted()).lines().stream()
-                .filter(line -> supplier.equals(line.supplier()))
-                .filter(line -> lots.isEmpty() ? line.order() > 0 : lots.contains(line.lot()))
-                .toList();
+    private Map<String, Integer> pieces(List<RestockLine> lines) {
+        Map<String, Integer> pieces = new LinkedHashMap<>();
+        for (String lot : lots) {
+            int equals = lot.indexOf('=');
+            if (equals < 0) {
+                pieces.put(lot, listed(lot, lines));
+            } else {
+                pieces.put(lot.substring(0, equals), Numbers.whole(lot.substring(equals + 1)));
+            }
+        }
+        return pieces;
+    }
+
+    private static int listed(String lot, List<RestockLine> lines) {
+        return lines.stream()
+                .filter(line -> lot.equals(line.lot()) && line.order() > 0)
+                .map(RestockLine::order)
+                .findFirst()
+                .orElseThrow(() -> new BadInput(
+                        "the list does not say how many of " + lot + " to order: say so, as " + lot + "=12"));
+    }
+
+    @Override
+    Left left(Workshop workshop, Deed done) {
+        After after = new After(
+                done,
+                workshop.books().touched(done, OpenOrder.class).stream()
+                        .flatMap(id -> workshop.books().find(OpenOrder.class, id).stream())
+                        .toList());
+        return new Left(
+                after,
+                out -> after.orders().forEach(order -> {
+                    String title = workshop.stock()
+                            .lot(order.lot())
+                            .map(lot -> lot.title())
+                            .orElse("");
+                    out.println(order.orderRef() + "  " + order.qty() + "  " + title + " (" + order.lot() + ")");
+                }));
     }
 }

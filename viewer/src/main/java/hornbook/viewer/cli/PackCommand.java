@@ -22,7 +22,7 @@ final class PackCommand {
     private PackCommand() {}
 
     static CommandLine line(Frame frame) {
-        return new CommandLine(new PackCommand()).addSubcommand(new Make(frame)).addSubcommand(new Take(frame));
+        return Verbs.of(new PackCommand(), new Make(frame), new Take(frame));
     }
 
     /** Ours, for others. */
@@ -88,11 +88,11 @@ final class PackCommand {
         private static void print(PrintWriter out, Taken taken) {
             taken.entries().forEach(entry -> print(out, entry));
             taken.remarks().forEach(remark -> out.println("! " + remark));
-            out.println(
-                    taken.deed() == null
-                            ? "nothing was changed"
-                            : "deed " + taken.deed().number() + ": "
-                                    + taken.deed().title() + " (“hornbook undo” takes it back)");
+            if (taken.deed() == null) {
+                out.println("nothing was changed");
+            } else {
+                OneDeed.line(out, taken.deed());
+            }
         }
 
         private static void print(PrintWriter out, Difference entry) {

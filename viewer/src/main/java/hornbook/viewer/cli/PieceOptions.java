@@ -44,15 +44,17 @@ final class PieceOptions {
     Optional<String> remark(String title, Workshop workshop) {
         return kind(title, workshop).isEmpty()
                 ? Optional.of("! its name does not say what kind it is, so fit, pads and restock pass it by:"
-                        + " “hornbook undo” and name it with --kind (“hornbook find " + title
+                        + " name it with “hornbook stock change LOT --kind KIND” (“hornbook find " + title
                         + " --kind part --kind supply” shows the kinds)")
                 : Optional.empty();
     }
 
     private String kind(String title, Workshop workshop) {
-        if (kind == null) {
-            return workshop.names().thing(title).orElse("");
-        }
+        return kind == null ? workshop.names().thing(title).orElse("") : kindNamed(kind, workshop);
+    }
+
+    /** @throws BadInput where no kind of part or supply is called that */
+    static String kindNamed(String kind, Workshop workshop) {
         return workshop.names()
                 .thing(kind)
                 .orElseThrow(() -> new BadInput("--kind “" + kind

@@ -2,10 +2,10 @@ package hornbook.viewer.cli;
 
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.stock.Receipt;
-import hornbook.shared.stock.StockBook;
 import hornbook.shared.store.Deed;
 import hornbook.shared.supply.Judged;
 import hornbook.shared.supply.Verdict;
+import hornbook.viewer.workshop.Workshop;
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -17,7 +17,7 @@ import picocli.CommandLine.Parameters;
         name = "receive",
         header = "Puts goods that came in into a lot.",
         footer = "hornbook stock receive lot-0748 12 --order o-0301")
-final class ReceiveCommand extends StockCommand.OnLot {
+final class ReceiveCommand extends StockDeed.OnLot {
     @Parameters(index = "1", paramLabel = "N", description = "How many pieces.")
     int pieces;
 
@@ -55,8 +55,8 @@ final class ReceiveCommand extends StockCommand.OnLot {
     }
 
     @Override
-    Deed done(StockBook stock) {
-        return stock.receive(lot, new Receipt(pieces, supplier, order, null, price, note), judged());
+    Deed done(Workshop workshop) {
+        return workshop.stockBook().receive(lot, new Receipt(pieces, supplier, order, null, price, note), judged());
     }
 
     private @Nullable Judged judged() {

@@ -42,9 +42,7 @@ final class RestockCommand implements Callable<Integer> {
     }
 
     static CommandLine line(Frame frame) {
-        return new CommandLine(new RestockCommand(frame))
-                .addSubcommand(new OrderedCommand(frame))
-                .addSubcommand(new VerdictCommand(frame));
+        return Verbs.of(new RestockCommand(frame), new OrderedCommand(frame), new VerdictCommand(frame));
     }
 
     @Override

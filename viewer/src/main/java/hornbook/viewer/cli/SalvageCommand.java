@@ -1,7 +1,7 @@
 package hornbook.viewer.cli;
 
-import hornbook.shared.stock.StockBook;
 import hornbook.shared.store.Deed;
+import hornbook.viewer.workshop.Workshop;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -11,7 +11,7 @@ import picocli.CommandLine.Parameters;
         name = "salvage",
         header = "Puts pieces saved from a horn into a lot.",
         footer = "hornbook stock salvage lot-0260 2 --from \"parts horn A\"")
-final class SalvageCommand extends StockCommand.OnLot {
+final class SalvageCommand extends StockDeed.OnLot {
     @Parameters(index = "1", paramLabel = "N", description = "How many pieces.")
     int pieces;
 
@@ -23,7 +23,7 @@ final class SalvageCommand extends StockCommand.OnLot {
     }
 
     @Override
-    Deed done(StockBook stock) {
-        return stock.salvage(lot, pieces, from);
+    Deed done(Workshop workshop) {
+        return workshop.stockBook().salvage(lot, pieces, from);
     }
 }

@@ -9,7 +9,6 @@ import hornbook.shared.store.Deed;
 import hornbook.viewer.workshop.Workshop;
 import java.io.PrintWriter;
 import java.util.List;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -22,7 +21,7 @@ import picocli.CommandLine.Parameters;
         header = "Takes pieces that were found out to be something out of a grab bag.",
         footer =
                 "hornbook stock sort-out lot-0499 2 \"pivot screw\" --thread 3-48 --size \"length 10.4\" --into lot-0001")
-final class SortOutCommand implements Callable<Integer> {
+final class SortOutCommand extends StockDeed {
     @Parameters(index = "0", paramLabel = "BAG", description = "The bag's number, or another lot's.")
     String bag = "";
 
@@ -43,10 +42,8 @@ final class SortOutCommand implements Callable<Integer> {
     @Mixin
     PieceOptions options = new PieceOptions();
 
-    private final Frame frame;
-
     SortOutCommand(Frame frame) {
-        this.frame = frame;
+        super(frame);
     }
 
     @Override
@@ -54,16 +51,15 @@ final class SortOutCommand implements Callable<Integer> {
         if (into != null && to != null) {
             throw new BadInput("--into and --to contradict one another: give one of them");
         }
-        return into == null && to == null
-                ? frame.reading(this::whereSuchLie)
-                : frame.writing(workshop -> StockCommand.answer(frame, workshop, done(workshop)));
+        return into == null && to == null ? frame.reading(this::whereSuchLie) : super.call();
     }
 
     private Piece piece(Workshop workshop) {
         return options.piece(title, LotState.SALVAGED, workshop);
     }
 
-    private Deed done(Workshop workshop) {
+    @Override
+    Deed done(Workshop workshop) {
         BagBook bags = workshop.bagBook();
         if (into != null) {
             return bags.sortOutInto(bag, pieces, into);

@@ -2,13 +2,8 @@ package hornbook.viewer.cli;
 
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.Count;
-import hornbook.shared.stock.LotCard;
-import hornbook.shared.stock.StockBook;
 import hornbook.shared.store.Deed;
 import hornbook.viewer.workshop.Workshop;
-import java.util.List;
-import java.util.concurrent.Callable;
-import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -23,59 +18,24 @@ final class StockCommand {
     private StockCommand() {}
 
     static CommandLine line(Frame frame) {
-        return new CommandLine(new StockCommand())
-                .addSubcommand(new NewLotCommand(frame))
-                .addSubcommand(new CountIt(frame))
-                .addSubcommand(new UseCommand(frame))
-                .addSubcommand(new ReceiveCommand(frame))
-                .addSubcommand(new SalvageCommand(frame))
-                .addSubcommand(new MoveIt(frame))
-                .addSubcommand(new StripCommand(frame))
-                .addSubcommand(new SortOutCommand(frame))
-                .addSubcommand(new Split(frame))
-                .addSubcommand(new Join(frame))
-                .addSubcommand(new SetAside(frame))
-                .addSubcommand(new Keepsake(frame))
-                .addSubcommand(new Retire(frame))
-                .addSubcommand(new BringBack(frame))
-                .addSubcommand(new LendCommand(frame));
-    }
-
-    /** What a deed on stock left behind. */
-    record After(Deed deed, List<LotCard> lots) {}
-
-    /** One thing done to a lot: the lots it touched are shown as they are now. */
-    abstract static class OnLot implements Callable<Integer> {
-        @Parameters(index = "0", paramLabel = "LOT", description = "Its number.")
-        String lot = "";
-
-        private final Frame frame;
-
-        OnLot(Frame frame) {
-            this.frame = frame;
-        }
-
-        abstract Deed done(StockBook stock);
-
-        @Override
-        public final Integer call() {
-            return frame.writing(workshop -> answer(frame, workshop, this::done));
-        }
-    }
-
-    static int answer(Frame frame, Workshop workshop, Function<StockBook, Deed> deed) {
-        return answer(frame, workshop, deed.apply(workshop.stockBook()));
-    }
-
-    static int answer(Frame frame, Workshop workshop, Deed done) {
-        After after = new After(done, workshop.stockBook().after(done));
-        return frame.answer(after, out -> {
-            after.lots()
-                    .forEach(lot -> out.println(
-                            lot.id() + "  " + lot.count() + "  " + lot.title() + "  in " + lot.drawer() + " “"
-                                    + lot.drawerLabel() + "”" + (lot.heed() == null ? "" : "  ! " + lot.heed())));
-            out.println("deed " + done.number() + ": " + done.title() + " (“hornbook undo” takes it back)");
-        });
+        return Verbs.of(
+                new StockCommand(),
+                new NewLotCommand(frame),
+                new ChangeLotCommand(frame),
+                new CountIt(frame),
+                new UseCommand(frame),
+                new ReceiveCommand(frame),
+                new SalvageCommand(frame),
+                new MoveIt(frame),
+                new StripCommand(frame),
+                new SortOutCommand(frame),
+                new Split(frame),
+                new Join(frame),
+                new SetAside(frame),
+                new Keepsake(frame),
+                new Retire(frame),
+                new BringBack(frame),
+                new LendCommand(frame));
     }
 
     static Count count(String written) {
@@ -89,7 +49,7 @@ final class StockCommand {
             name = "count",
             header = "Sets how many there are, as counted by hand.",
             footer = "hornbook stock count lot-0260 3")
-    static final class CountIt extends OnLot {
+    static final class CountIt extends StockDeed.OnLot {
         @Parameters(index = "1", paramLabel = "COUNT", description = "A whole number, or few, some or plenty.")
         String count = "";
 
@@ -98,8 +58,8 @@ final class StockCommand {
         }
 
         @Override
-        Deed done(StockBook stock) {
-            return stock.count(lot, StockCommand.count(count));
+        Deed done(Workshop workshop) {
+            return workshop.stockBook().count(lot, StockCommand.count(count));
         }
     }
 
@@ -108,7 +68,7 @@ final class StockCommand {
             name = "move",
             header = "Moves a whole lot to another drawer or place.",
             footer = "hornbook stock move lot-0260 d-apoth-r1c5")
-    static final class MoveIt extends OnLot {
+    static final class MoveIt extends StockDeed.OnLot {
         @Parameters(index = "1", paramLabel = "PLACE", description = "A drawer or place, by number or label.")
         String to = "";
 
@@ -117,8 +77,8 @@ final class StockCommand {
         }
 
         @Override
-        Deed done(StockBook stock) {
-            return stock.move(lot, to);
+        Deed done(Workshop workshop) {
+            return workshop.stockBook().move(lot, to);
         }
     }
 
@@ -127,7 +87,7 @@ final class StockCommand {
             name = "split",
             header = "Makes some of the pieces a lot of their own.",
             footer = "hornbook stock split lot-0260 1 \"misc.\"")
-    static final class Split extends OnLot {
+    static final class Split extends StockDeed.OnLot {
         @Parameters(index = "1", paramLabel = "N", description = "How many pieces.")
         int pieces;
 
@@ -139,8 +99,8 @@ final class StockCommand {
         }
 
         @Override
-        Deed done(StockBook stock) {
-            return stock.split(lot, pieces, to);
+        Deed done(Workshop workshop) {
+            return workshop.stockBook().split(lot, pieces, to);
         }
     }
 
@@ -149,7 +109,7 @@ final class StockCommand {
             name = "join",
             header = "Puts one lot to another of the same kind.",
             footer = "hornbook stock join lot-0001 lot-0002")
-    static final class Join extends OnLot {
+    static final class Join extends StockDeed.OnLot {
         @Parameters(index = "1", paramLabel = "LOT", description = "The lot that keeps them.")
         String into = "";
 
@@ -158,8 +118,8 @@ final class StockCommand {
         }
 
         @Override
-        Deed done(StockBook stock) {
-            return stock.join(lot, into);
+        Deed done(Workshop workshop) {
+            return workshop.stockBook().join(lot, into);
         }
     }
 
@@ -168,7 +128,7 @@ final class StockCommand {
             name = "set-aside",
             header = "Sets a lot aside as reserve, or lets it go again.",
             footer = "hornbook stock set-aside lot-0260")
-    static final class SetAside extends OnLot {
+    static final class SetAside extends StockDeed.OnLot {
         @Option(names = "--release", description = "Let it go again.")
         boolean release;
 
@@ -177,8 +137,8 @@ final class StockCommand {
         }
 
         @Override
-        Deed done(StockBook stock) {
-            return stock.setAside(lot, !release);
+        Deed done(Workshop workshop) {
+            return workshop.stockBook().setAside(lot, !release);
         }
     }
 
@@ -187,7 +147,7 @@ final class StockCommand {
             name = "keepsake",
             header = "Keeps a lot as a pattern that is never used, or no longer.",
             footer = "hornbook stock keepsake lot-0260")
-    static final class Keepsake extends OnLot {
+    static final class Keepsake extends StockDeed.OnLot {
         @Option(names = "--release", description = "It may be used again.")
         boolean release;
 
@@ -196,8 +156,8 @@ final class StockCommand {
         }
 
         @Override
-        Deed done(StockBook stock) {
-            return stock.keepsake(lot, !release);
+        Deed done(Workshop workshop) {
+            return workshop.stockBook().keepsake(lot, !release);
         }
     }
 
@@ -206,14 +166,14 @@ final class StockCommand {
             name = "retire",
             header = "Takes a lot out of use; it can be brought back.",
             footer = "hornbook stock retire lot-0260")
-    static final class Retire extends OnLot {
+    static final class Retire extends StockDeed.OnLot {
         Retire(Frame frame) {
             super(frame);
         }
 
         @Override
-        Deed done(StockBook stock) {
-            return stock.retire(lot);
+        Deed done(Workshop workshop) {
+            return workshop.stockBook().retire(lot);
         }
     }
 
@@ -222,14 +182,14 @@ final class StockCommand {
             name = "bring-back",
             header = "Brings a lot that was taken out of use back to where it lay.",
             footer = "hornbook stock bring-back lot-0501")
-    static final class BringBack extends OnLot {
+    static final class BringBack extends StockDeed.OnLot {
         BringBack(Frame frame) {
             super(frame);
         }
 
         @Override
-        Deed done(StockBook stock) {
-            return stock.bringBack(lot);
+        Deed done(Workshop workshop) {
+            return workshop.stockBook().bringBack(lot);
         }
     }
 }

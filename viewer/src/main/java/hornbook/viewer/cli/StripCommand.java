@@ -1,6 +1,7 @@
 package hornbook.viewer.cli;
 
-import java.util.concurrent.Callable;
+import hornbook.shared.store.Deed;
+import hornbook.viewer.workshop.Workshop;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -9,7 +10,7 @@ import picocli.CommandLine.Parameters;
         name = "strip",
         header = "Takes everything still on a parts horn off it, or empties another place, in one step.",
         footer = "hornbook stock strip \"parts horn D\" \"shelf 1\"")
-final class StripCommand implements Callable<Integer> {
+final class StripCommand extends StockDeed {
     @Parameters(
             index = "0",
             paramLabel = "FROM",
@@ -19,14 +20,12 @@ final class StripCommand implements Callable<Integer> {
     @Parameters(index = "1", paramLabel = "PLACE", description = "Where it all goes.")
     String to = "";
 
-    private final Frame frame;
-
     StripCommand(Frame frame) {
-        this.frame = frame;
+        super(frame);
     }
 
     @Override
-    public Integer call() {
-        return frame.writing(workshop -> StockCommand.answer(frame, workshop, stock -> stock.strip(from, to)));
+    Deed done(Workshop workshop) {
+        return workshop.stockBook().strip(from, to);
     }
 }

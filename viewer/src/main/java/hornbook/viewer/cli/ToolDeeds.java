@@ -1,10 +1,8 @@
 package hornbook.viewer.cli;
 
-import hornbook.shared.stock.ToolBook;
 import hornbook.shared.stock.ToolCard;
 import hornbook.shared.store.Deed;
 import hornbook.viewer.workshop.Workshop;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -16,31 +14,35 @@ final class ToolDeeds {
     /** What a deed on a tool left behind. */
     record After(Deed deed, ToolCard tool) {}
 
-    /** One thing done about a tool that is there. */
-    abstract static class OnTool implements Callable<Integer> {
-        @Parameters(index = "0", paramLabel = "TOOL", description = "Its number.")
-        String id = "";
-
-        private final Frame frame;
-
-        OnTool(Frame frame) {
-            this.frame = frame;
+    /** One thing done about a tool. */
+    abstract static class ToolDeed extends OneDeed {
+        ToolDeed(Frame frame) {
+            super(frame);
         }
 
-        abstract Deed done(ToolBook tools);
+        /** The tool that it was done to. */
+        abstract String tool(Workshop workshop);
 
         @Override
-        public final Integer call() {
-            return frame.writing(workshop -> answer(frame, workshop, done(workshop.toolBook()), id));
+        final Left left(Workshop workshop, Deed done) {
+            After after = new After(done, ToolCommand.shown(workshop, tool(workshop)));
+            return new Left(after, out -> ToolCommand.print(out, after.tool()));
         }
     }
 
-    private static int answer(Frame frame, Workshop workshop, Deed done, String id) {
-        After after = new After(done, ToolCommand.shown(workshop, id));
-        return frame.answer(after, out -> {
-            ToolCommand.print(out, after.tool());
-            out.println("deed " + done.number() + ": " + done.title() + " (“hornbook undo” takes it back)");
-        });
+    /** One thing done about a tool that is there. */
+    abstract static class OnTool extends ToolDeed {
+        @Parameters(index = "0", paramLabel = "TOOL", description = "Its number.")
+        String id = "";
+
+        OnTool(Frame frame) {
+            super(frame);
+        }
+
+        @Override
+        final String tool(Workshop workshop) {
+            return id;
+        }
     }
 
     /** New in the shop. */
@@ -48,7 +50,7 @@ final class ToolDeeds {
             name = "new",
             header = "Writes down a tool that is new in the shop.",
             footer = "hornbook tool new \"spring hook, brass\" --in \"hook 1\" --serves \"needle springs\"")
-    static final class New implements Callable<Integer> {
+    static final class New extends ToolDeed {
         @Parameters(paramLabel = "WHAT", description = "What it is.")
         String title = "";
 
@@ -58,19 +60,18 @@ final class ToolDeeds {
         @Option(names = "--serves", paramLabel = "WORDS", description = "What it is for.")
         String serves = "";
 
-        private final Frame frame;
-
         New(Frame frame) {
-            this.frame = frame;
+            super(frame);
         }
 
         @Override
-        public Integer call() {
-            return frame.writing(workshop -> {
-                Deed done = workshop.toolBook().add(title, serves, place);
-                return answer(
-                        frame, workshop, done, workshop.tools().all().getLast().id());
-            });
+        Deed done(Workshop workshop) {
+            return workshop.toolBook().add(title, serves, place);
+        }
+
+        @Override
+        String tool(Workshop workshop) {
+            return workshop.tools().all().getLast().id();
         }
     }
 
@@ -88,8 +89,8 @@ final class ToolDeeds {
         }
 
         @Override
-        Deed done(ToolBook tools) {
-            return tools.put(id, to);
+        Deed done(Workshop workshop) {
+            return workshop.toolBook().put(id, to);
         }
     }
 
@@ -114,8 +115,8 @@ final class ToolDeeds {
         }
 
         @Override
-        Deed done(ToolBook tools) {
-            return tools.checked(id, error, against.isBlank() ? "" : "against " + against);
+        Deed done(Workshop workshop) {
+            return workshop.toolBook().checked(id, error, against.isBlank() ? "" : "against " + against);
         }
     }
 
@@ -136,8 +137,8 @@ final class ToolDeeds {
         }
 
         @Override
-        Deed done(ToolBook tools) {
-            return tools.addMember(id, kind, member);
+        Deed done(Workshop workshop) {
+            return workshop.toolBook().addMember(id, kind, member);
         }
     }
 }

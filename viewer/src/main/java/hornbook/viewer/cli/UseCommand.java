@@ -1,8 +1,8 @@
 package hornbook.viewer.cli;
 
-import hornbook.shared.stock.StockBook;
 import hornbook.shared.stock.Taking;
 import hornbook.shared.store.Deed;
+import hornbook.viewer.workshop.Workshop;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -13,7 +13,7 @@ import picocli.CommandLine.Parameters;
         name = "use",
         header = "Takes pieces out of a lot, for a job or for none.",
         footer = "hornbook stock use lot-0260 1 --job j-0238")
-final class UseCommand extends StockCommand.OnLot {
+final class UseCommand extends StockDeed.OnLot {
     @Parameters(
             index = "1",
             paramLabel = "N",
@@ -37,7 +37,7 @@ final class UseCommand extends StockCommand.OnLot {
     }
 
     @Override
-    Deed done(StockBook stock) {
-        return stock.use(new Taking(lot, pieces, job, whatFor, reserve));
+    Deed done(Workshop workshop) {
+        return workshop.stockBook().use(new Taking(lot, pieces, job, whatFor, reserve));
     }
 }

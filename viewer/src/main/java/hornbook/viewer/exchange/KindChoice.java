@@ -20,6 +20,7 @@ final class KindChoice extends FlowPane {
         add("a horn", SheetKind.HORNS, choose);
         add("a job", SheetKind.JOBS, choose);
         add("hours worked", SheetKind.HOURS, choose);
+        add("a supplier", SheetKind.SUPPLIERS, choose);
         add("a folder that Hornbook wrote", null, choose);
     }
 

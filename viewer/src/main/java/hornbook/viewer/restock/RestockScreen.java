@@ -1,6 +1,8 @@
 package hornbook.viewer.restock;
 
 import hornbook.shared.restock.OnTheWay;
+import hornbook.viewer.supply.SupplierList;
+import hornbook.viewer.supply.SuppliersModel;
 import hornbook.viewer.widget.Words;
 import hornbook.viewer.window.Screen;
 import hornbook.viewer.window.ScreenName;
@@ -27,11 +29,15 @@ public final class RestockScreen implements Screen {
 
     private final RestockModel model;
     private final BorderPane root = new BorderPane();
+    private final Label title = Words.text("What to order", "title");
     private final Label said = Words.text("", "strip");
     private final Label trouble = Words.text("", "stop");
     private final Button stop = button("restock-stop", "Stop");
     private final HBox busy = new HBox(Words.text("Reckoning what runs out…", "said"), stop);
     private final ListPane list;
+    private final SuppliersModel suppliers;
+    private final SupplierList supplierList;
+    private final Button who = button("restock-suppliers", "Suppliers…");
     private final ComingPane coming;
     private final ScrollPane beside;
     private final UnpackPane unpack;
@@ -43,12 +49,16 @@ public final class RestockScreen implements Screen {
     /**
      * Draws one model.
      *
+     * @param suppliers who sells to the shop
      * @param pull shows a drawer in its cabinet
      * @param files asks the person for a file and saves the list there
      * @param settings shows how the shop is set
      */
-    public RestockScreen(RestockModel model, Consumer<String> pull, SaveAs files, Runnable settings) {
+    public RestockScreen(
+            RestockModel model, SuppliersModel suppliers, Consumer<String> pull, SaveAs files, Runnable settings) {
         this.model = model;
+        this.suppliers = suppliers;
+        supplierList = new SupplierList(suppliers);
         list = new ListPane(model::ordered, pull);
         coming = new ComingPane(model::unpack);
         beside = new ScrollPane(coming);
@@ -74,16 +84,28 @@ public final class RestockScreen implements Screen {
         csv.setOnAction(pressed -> files.csv(model::save));
         Button pdf = button("restock-pdf", "Print as PDF…");
         pdf.setOnAction(pressed -> files.pdf(model::save));
-        Label title = Words.text("What to order", "title");
         HBox.setHgrow(title, Priority.ALWAYS);
         title.setMaxWidth(Double.MAX_VALUE);
         Button set = button("restock-settings", "How it is reckoned…");
         set.setAccessibleHelp("Service level, days between looks, what an order costs: on the screen In and out");
         set.setOnAction(pressed -> settings.run());
-        HBox bar = new HBox(title, set, csv, pdf);
+        who.setAccessibleHelp("Who sells to the shop, how long it takes, whether to buy there again");
+        who.setOnAction(pressed -> suppliers(root.getCenter() != supplierList));
+        HBox bar = new HBox(title, who, set, csv, pdf);
         bar.getStyleClass().add("restock-bar");
         busy.getStyleClass().add("supplier-head");
         return new VBox(bar, said, trouble, busy);
+    }
+
+    /** Shows who sells, in place of what is to be ordered; or the list again. */
+    private void suppliers(boolean shown) {
+        root.setCenter(shown ? supplierList : list);
+        root.setRight(shown ? null : unpacking == null ? beside : sheet);
+        title.setText(shown ? "Suppliers" : "What to order");
+        who.setText(shown ? "What to order" : "Suppliers…");
+        if (shown) {
+            suppliers.refresh();
+        }
     }
 
     private static Button button(String id, String words) {
@@ -112,11 +134,18 @@ public final class RestockScreen implements Screen {
     public void changed(Set<String> kinds) {
         if (kinds.stream().anyMatch(TOUCHES::contains)) {
             model.refresh();
+            suppliers.refresh();
         }
     }
 
     @Override
     public boolean back() {
+        if (root.getCenter() == supplierList) {
+            if (!suppliers.back()) {
+                suppliers(false);
+            }
+            return true;
+        }
         boolean open = unpacking != null;
         if (open) {
             model.unpack(null);
@@ -148,7 +177,9 @@ public final class RestockScreen implements Screen {
         if (order != null) {
             unpack.show(order, another, view.trouble());
         }
-        root.setRight(order == null ? beside : sheet);
+        if (root.getCenter() != supplierList) {
+            root.setRight(order == null ? beside : sheet);
+        }
         if (another) {
             Platform.runLater(unpack::focus);
         }

@@ -55,6 +55,8 @@ import hornbook.shared.stock.ToolBook;
 import hornbook.shared.stock.Tools;
 import hornbook.shared.store.Access;
 import hornbook.shared.store.Books;
+import hornbook.shared.supply.SupplierBook;
+import hornbook.shared.supply.Suppliers;
 import hornbook.shared.year.Year;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -331,6 +333,15 @@ public final class Workshop implements AutoCloseable {
             restock = new Restock(books);
         }
         return restock;
+    }
+
+    /** Who sells to the shop. */
+    public Suppliers suppliers() {
+        return new Suppliers(books);
+    }
+
+    public SupplierBook supplierBook() {
+        return new SupplierBook(books);
     }
 
     /** What is written down about buying. */

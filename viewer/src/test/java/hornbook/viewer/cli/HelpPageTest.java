@@ -37,7 +37,7 @@ class HelpPageTest {
 
     /**
      * What examples speak of as being there: the demo, an export of it, a clock that runs, a timer, a step of taking down,
-     * a picture, a lot out of use.
+     * a picture, a lot and a supplier out of use.
      */
     @BeforeAll
     static void makeShop() {
@@ -47,6 +47,7 @@ class HelpPageTest {
             demo.standingBook().timer("j-0237", "penetrant", Duration.ofMinutes(60));
             demo.jobBook().tookDown("j-0243", "neck", "one thumb screw", "");
             demo.stockBook().retire("lot-0501");
+            demo.supplierBook().retire("Gable Street");
             demo.exporting().to(folder.resolve("template/shop-files"));
             demo.packs().make(folder.resolve("template/shop-pack.zip"));
             demo.search();

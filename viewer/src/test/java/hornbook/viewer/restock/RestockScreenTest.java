@@ -3,6 +3,7 @@ package hornbook.viewer.restock;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.viewer.demo.DemoShop;
+import hornbook.viewer.supply.SuppliersModel;
 import hornbook.viewer.window.Fx;
 import hornbook.viewer.window.HornbookWindow;
 import hornbook.viewer.window.Shell;
@@ -45,7 +46,10 @@ class RestockScreenTest {
                     shop.name(),
                     shop.books()::today);
             HornbookWindow made = new HornbookWindow("Hornbook", folder.resolve("look"));
-            made.present(new Shell("The Warm Room", List.of(new RestockScreen(model, PULLED::add, files, () -> {}))));
+            SuppliersModel suppliers =
+                    new SuppliersModel(Work.atOnce(), shop.suppliers(), shop.supplierBook(), shop.orderBook());
+            made.present(new Shell(
+                    "The Warm Room", List.of(new RestockScreen(model, suppliers, PULLED::add, files, () -> {}))));
             made.show();
             made.stage().setWidth(1280);
             made.stage().setHeight(800);
@@ -110,5 +114,32 @@ class RestockScreenTest {
 
     private static Scene scene() {
         return window.stage().getScene();
+    }
+
+    @Test
+    void aSupplierIsWrittenDownByKeyboardAndEscapeLeadsBackToTheList() {
+        Fx.run(() -> scene().lookup("#restock-suppliers").requestFocus());
+        type(KeyCode.ENTER);
+        assertThat(Fx.on(() -> scene().lookup("#supplier-sup-v-marlbeck"))).isNotNull();
+        Fx.picture(scene(), "suppliers");
+        Fx.run(() -> scene().lookup("#supplier-new").requestFocus());
+        type(KeyCode.ENTER);
+        Fx.run(() -> ((TextField) scene().lookup("#ask-name")).setText("Harrowgate Felts"));
+        Fx.run(() -> ((TextField) scene().lookup("#ask-days")).setText("soon"));
+        type(KeyCode.ENTER);
+        assertThat(shop.suppliers().card("harrowgate")).isEmpty();
+        Fx.picture(scene(), "supplier-new");
+        Fx.run(() -> ((TextField) scene().lookup("#ask-days")).setText("10"));
+        type(KeyCode.ENTER);
+        assertThat(shop.suppliers().card("harrowgate")).isPresent();
+        Fx.run(() -> scene().lookup("#supplier-sup-v-harrowgate-felts").requestFocus());
+        type(KeyCode.ENTER);
+        Fx.picture(scene(), "supplier-open");
+        type(KeyCode.ESCAPE);
+        type(KeyCode.ESCAPE);
+        assertThat(Fx.on(() -> scene().lookup("#restock-csv"))).isNotNull();
+        assertThat(Fx.on(() -> scene().lookup("#supplier-new"))).isNull();
+        shop.books().undoLast();
+        assertThat(shop.suppliers().card("harrowgate")).isEmpty();
     }
 }

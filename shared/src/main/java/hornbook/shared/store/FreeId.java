@@ -1,15 +1,14 @@
-package hornbook.shared.stock;
+package hornbook.shared.store;
 
 import hornbook.shared.shop.ShopRecord;
-import hornbook.shared.store.Books;
 import java.util.Locale;
 
 /** A number that says what it belongs to, made of a name: {@code c-oak-chest}. */
-final class FreeId {
+public final class FreeId {
     private FreeId() {}
 
     /** Never given before, not even to what is retired. */
-    static String of(Books books, Class<? extends ShopRecord> type, String prefix, String name) {
+    public static String of(Books books, Class<? extends ShopRecord> type, String prefix, String name) {
         String plain =
                 name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
         String first = prefix + (plain.isEmpty() ? "x" : plain);
