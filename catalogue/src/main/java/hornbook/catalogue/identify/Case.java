@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param model of the horn asked about, where the books have one: that horn does not count for it
  * @param except id of that horn
+ * @param taken id of the model that it is taken to be
  */
 record Case(
         List<Seen> seen,
@@ -15,4 +16,5 @@ record Case(
         @Nullable String mark,
         @Nullable String model,
         @Nullable String except,
+        @Nullable String taken,
         boolean plain) {}

@@ -36,6 +36,7 @@ final class Cases {
                 mark(question, horn),
                 horn.map(Horn::model).orElse(null),
                 horn.map(Horn::id).orElse(null),
+                question.model(),
                 question.plain());
     }
 

@@ -98,7 +98,7 @@ final class ExponentFit {
         List<Seen> seen = new ArrayList<>(experience.looks(horn.id()));
         seen.add(new Seen.OneOf("family-member", List.of(horn.instrument())));
         SerialReading serial = serial(horn);
-        return new Case(seen, serial, null, horn.model(), Objects.requireNonNull(horn.id()), false);
+        return new Case(seen, serial, null, horn.model(), Objects.requireNonNull(horn.id()), null, false);
     }
 
     private static @org.jspecify.annotations.Nullable SerialReading serial(Horn horn) {

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param horn id of a horn in the books, whose own findings count as looks; it is left out of what the shop learned
  * @param plain without learning and without tempering, as reference figures are made
  * @param consent whether the owner agreed to looks that leave a mark
+ * @param model id of the model that it is taken to be, whatever the looks say
  */
 public record Question(
         List<Seen> seen,
@@ -21,7 +22,8 @@ public record Question(
         @Nullable String instrument,
         @Nullable String horn,
         boolean plain,
-        boolean consent) {
+        boolean consent,
+        @Nullable String model) {
     /** Keeps its own copy. */
     public Question {
         seen = List.copyOf(seen);
@@ -29,31 +31,36 @@ public record Question(
 
     /** Looks alone, with learning. */
     public static Question of(List<Seen> seen) {
-        return new Question(seen, null, null, null, null, false, false);
+        return new Question(seen, null, null, null, null, false, false, null);
     }
 
     /** The same without learning or tempering. */
     public Question asPlain() {
-        return new Question(seen, serial, mark, instrument, horn, true, consent);
+        return new Question(seen, serial, mark, instrument, horn, true, consent, model);
     }
 
     /** The same with that serial. */
     public Question withSerial(@Nullable String read) {
-        return new Question(seen, read, mark, instrument, horn, plain, consent);
+        return new Question(seen, read, mark, instrument, horn, plain, consent, model);
     }
 
     /** The same with that name on it. */
     public Question withMark(@Nullable String read) {
-        return new Question(seen, serial, read, instrument, horn, plain, consent);
+        return new Question(seen, serial, read, instrument, horn, plain, consent, model);
     }
 
     /** The same with those looks instead. */
     public Question withSeen(List<Seen> looks) {
-        return new Question(looks, serial, mark, instrument, horn, plain, consent);
+        return new Question(looks, serial, mark, instrument, horn, plain, consent, model);
     }
 
     /** The same about a horn of the books. */
     public Question about(String hornId) {
-        return new Question(seen, serial, mark, instrument, hornId, plain, consent);
+        return new Question(seen, serial, mark, instrument, hornId, plain, consent, model);
+    }
+
+    /** The same, taken to be that model. */
+    public Question takenFor(String modelId) {
+        return new Question(seen, serial, mark, instrument, horn, plain, consent, modelId);
     }
 }

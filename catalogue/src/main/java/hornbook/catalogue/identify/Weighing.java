@@ -53,6 +53,7 @@ final class Weighing {
         });
         serial(horn, pieces);
         mark(horn, prior, pieces);
+        taken(horn, pieces);
         List<String> asked = horn.seen().stream().map(Seen::trait).distinct().toList();
         double[] posterior = Scales.posterior(prior, pieces);
         return new Standing(models, evidence, looks, asked, pieces, prior, posterior, exponent, horn.except());
@@ -68,6 +69,14 @@ final class Weighing {
     private void mark(Case horn, double[] prior, List<Piece> pieces) {
         if (horn.mark() != null && marks.knows(horn.mark())) {
             pieces.add(new Piece("mark", null, logs(marks.factors(horn.mark(), prior), 1)));
+        }
+    }
+
+    private void taken(Case horn, List<Piece> pieces) {
+        if (horn.taken() != null) {
+            double[] chances = new double[models.size() + 1];
+            chances[entryOf(horn.taken())] = 1;
+            pieces.add(new Piece("model", null, logs(chances, 1)));
         }
     }
 

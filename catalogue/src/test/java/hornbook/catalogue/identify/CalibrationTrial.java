@@ -100,7 +100,7 @@ final class CalibrationTrial {
     private void ask(Weighing weighing, double exponent, List<List<String>> asked, List<Said> said) {
         List<String> ids = weighing.models().stream().map(m -> m.id()).toList();
         for (List<String> row : asked) {
-            Case horn = new Case(data.looks(row), null, null, null, null, false);
+            Case horn = new Case(data.looks(row), null, null, null, null, null, false);
             double[] chances = weighing.stand(horn, exponent).posterior();
             int truth = ids.indexOf(OpenData.classOf(row));
             said.add(new Said(chances, truth < 0 ? ids.size() : truth));

@@ -102,7 +102,7 @@ final class Trial {
             Comparator.comparingDouble(n -> -n.gainBits() / n.cost().cost());
 
     private Standing standing(List<Seen> seen) {
-        return knowledge.weighing().stand(new Case(seen, null, null, null, null, true), exponent);
+        return knowledge.weighing().stand(new Case(seen, null, null, null, null, null, true), exponent);
     }
 
     private static double best(Standing standing) {

@@ -1,7 +1,9 @@
 package hornbook.indexer.fit;
 
+import hornbook.catalogue.called.Called;
 import hornbook.catalogue.entry.Catalogue;
 import hornbook.catalogue.entry.Fitting;
+import hornbook.catalogue.entry.Model;
 import hornbook.catalogue.entry.Thing;
 import hornbook.shared.measure.SizeReader;
 import hornbook.shared.shop.BadInput;
@@ -15,15 +17,15 @@ final class FitReader {
     private final Catalogue catalogue;
     private final SizeReader reader;
     private final Threads threads;
-    private final KindNames kinds;
-    private final ModelNames models;
+    private final Called<Thing> kinds;
+    private final Called<Model> models;
 
     FitReader(Catalogue catalogue, SizeReader reader, Threads threads) {
         this.catalogue = catalogue;
         this.reader = reader;
         this.threads = threads;
-        this.kinds = new KindNames(catalogue);
-        this.models = new ModelNames(catalogue);
+        this.kinds = Called.stock(catalogue);
+        this.models = Called.models(catalogue);
     }
 
     /**

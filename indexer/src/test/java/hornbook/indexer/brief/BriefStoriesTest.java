@@ -61,6 +61,18 @@ class BriefStoriesTest {
     }
 
     @Test
+    void whoKnowsTheModelNeedsNoLooks() {
+        BriefAnswer answer =
+                brief.answer(BriefQuestion.of(Question.of(List.of()).takenFor("m-halverick-drumlin-alto")));
+        assertThat(answer.model()).isEqualTo("m-halverick-drumlin-alto");
+        assertThat(answer.quirks())
+                .extracting(QuirkLine::id)
+                .contains("q-soldered-chimney-leak", "q-octave-slide-wear");
+        assertThat(fetch(answer, "part-octave-mech").lot()).isEqualTo("lot-0465");
+        assertThat(answer.threads()).isNotEmpty();
+    }
+
+    @Test
     void theSpareOctaveSlideIsNamedWithItsDrawer() {
         Fetch slide = fetch(about("h-192"), "part-octave-mech");
         assertThat(slide.lot()).isEqualTo("lot-0465");

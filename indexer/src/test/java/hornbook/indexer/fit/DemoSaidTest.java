@@ -131,9 +131,9 @@ class DemoSaidTest {
             quoteCharacter = '~',
             value = {
                 "rod > .112; 60; -; 4-36 > - > write .112 in for inches",
-                "washer > 8; -; 3.5; - > - > part-reso-washer, part-pad-screw",
+                "washer > 8; -; 3.5; - > - > any of 5: Resonator washer",
                 "rod > 2.5; 60; -; - > Quarterdeck > may be any of",
-                "rod > 2.5; 60; -; - > Halverick Quarterdek, alto > perhaps m-halverick-quarterdeck-alto",
+                "rod > 2.5; 60; -; - > Halverick Quarterdek, alto > perhaps Halverick Quarterdeck, alto (m-halverick-quarterdeck-alto) is meant",
                 "neck > 24.4; 10; -; - > - > has no length",
             })
     void whatIsUnclearIsAskedInOneLine(String kind, String asked, String model, String says) {

@@ -53,7 +53,7 @@ record InHand(
 
     /** What is asked about it. What the books hold and the person took back is said to be unreadable. */
     Question question() {
-        return new Question(looks, said(SERIAL, serial), said(MARK, mark), null, horn, plain, consent);
+        return new Question(looks, said(SERIAL, serial), said(MARK, mark), null, horn, plain, consent, null);
     }
 
     private @Nullable String said(String what, String read) {

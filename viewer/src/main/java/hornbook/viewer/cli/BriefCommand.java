@@ -1,6 +1,9 @@
 package hornbook.viewer.cli;
 
+import hornbook.catalogue.called.Called;
+import hornbook.catalogue.entry.Catalogue;
 import hornbook.catalogue.entry.CautionLevel;
+import hornbook.catalogue.identify.Question;
 import hornbook.indexer.brief.BriefAnswer;
 import hornbook.indexer.brief.BriefQuestion;
 import hornbook.indexer.brief.Fetch;
@@ -32,6 +35,10 @@ final class BriefCommand implements Callable<Integer> {
     @Mixin
     SeeOptions see = new SeeOptions();
 
+    @Option(names = "--model", paramLabel = "M", description = "Take it to be that model, by name or id.")
+    @Nullable
+    String model;
+
     @Option(names = "--reserve", description = "Offer what is set aside, too.")
     boolean reserve;
 
@@ -51,7 +58,7 @@ final class BriefCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         return frame.reading(workshop -> {
-            BriefAnswer brief = workshop.brief().answer(new BriefQuestion(see.question(workshop), reserve));
+            BriefAnswer brief = workshop.brief().answer(new BriefQuestion(question(workshop), reserve));
             Path file = pdf;
             if (file != null) {
                 BriefPaper.Printed printed = new BriefPaper(workshop.catalogue(), PaperSize.named(paper))
@@ -61,8 +68,15 @@ final class BriefCommand implements Callable<Integer> {
                                 frame.around().here().resolve(file).normalize());
                 frame.say(printed.file() + "  " + printed.pages() + (printed.pages() == 1 ? " page" : " pages"));
             }
-            return frame.answer(brief, out -> print(out, brief));
+            return frame.answer(brief, out -> print(out, brief, workshop.catalogue()));
         });
+    }
+
+    private Question question(Workshop workshop) {
+        Question seen = see.question(workshop);
+        return model == null
+                ? seen
+                : seen.takenFor(Called.models(workshop.catalogue()).find(model).id());
     }
 
     private String about(Workshop workshop) {
@@ -71,25 +85,26 @@ final class BriefCommand implements Callable<Integer> {
                 .collect(Collectors.joining(", "));
     }
 
-    private static void print(PrintWriter out, BriefAnswer brief) {
+    private static void print(PrintWriter out, BriefAnswer brief, Catalogue known) {
         out.println(brief.says());
         brief.quirks().stream()
                 .filter(quirk -> quirk.caution() == CautionLevel.STOP)
                 .forEach(quirk -> out.println("STOP  " + (quirk.possible() ? "possible: " : "") + quirk.title()));
         out.println();
-        brief.quirks().forEach(quirk -> print(out, quirk));
+        brief.quirks().forEach(quirk -> print(out, quirk, known));
         out.println("\nFETCH");
         brief.fetch().forEach(fetch -> print(out, fetch));
         out.println("\nTHREADS");
         brief.threads().forEach(thread -> print(out, thread));
         if (!brief.takingDown().isEmpty()) {
-            out.println("\nTAKING DOWN" + (brief.takingDownOf() == null ? "" : " (from " + brief.takingDownOf() + ")"));
+            out.println("\nTAKING DOWN"
+                    + (brief.takingDownOf() == null ? "" : " (from " + known.title(brief.takingDownOf()) + ")"));
             brief.takingDown()
                     .forEach(step -> out.println("  " + step.step() + ". " + step.piece() + ": " + step.how()
                             + (step.reason() == null ? "" : " (" + step.reason() + ")")));
         }
         out.println("\nPAST JOBS");
-        brief.jobs().stream().limit(JOBS_SHOWN).forEach(job -> print(out, job));
+        brief.jobs().stream().limit(JOBS_SHOWN).forEach(job -> print(out, job, known));
         out.println("\nMAY NOT BE USED ON IT");
         brief.mayNot()
                 .forEach(not -> out.println("  " + not.title() + " (" + not.on() + "): " + not.why()
@@ -103,30 +118,30 @@ final class BriefCommand implements Callable<Integer> {
         thread.lookAlikes().forEach(alike -> out.println("      not " + alike.screw() + ": " + alike.note()));
     }
 
-    private static void print(PrintWriter out, QuirkLine quirk) {
+    private static void print(PrintWriter out, QuirkLine quirk, Catalogue known) {
         out.printf(
                 "%-5s %s%s  [%s, %.0f %%]%n",
                 quirk.caution().word(),
                 quirk.possible() ? "possible: " : "",
                 quirk.title(),
-                quirk.stage(),
+                known.title(quirk.stage()),
                 100 * quirk.relevance());
         out.println("      " + quirk.bites());
         out.println("      Do: " + quirk.whatToDo());
         if (quirk.possible() && quirk.settledBy() != null) {
-            out.println("      Settled by looking at " + quirk.settledBy());
+            out.println("      Settled by a look: " + known.title(quirk.settledBy()));
         }
     }
 
     private static void print(PrintWriter out, Fetch fetch) {
-        String place = fetch.drawer() == null ? "not in the shop" : fetch.drawer() + " “" + fetch.label() + "”";
+        String place = fetch.drawer() == null ? "not in the shop" : "in " + fetch.drawer() + " “" + fetch.label() + "”";
         out.printf(
-                "  %6s  %s  in %s%s%n",
+                "  %6s  %s  %s%s%n",
                 fetch.onHand(), fetch.title(), place, fetch.note() == null ? "" : "  (" + fetch.note() + ")");
     }
 
-    private static void print(PrintWriter out, PastJob job) {
-        out.println("  " + job.id() + "  " + job.tookIn() + "  " + job.model() + "  " + job.kind()
+    private static void print(PrintWriter out, PastJob job, Catalogue known) {
+        out.println("  " + job.id() + "  " + job.tookIn() + "  " + known.title(job.model()) + "  " + job.kind()
                 + (job.went() == null ? "" : ", went " + job.went() + ": " + job.wentNote())
                 + (job.minutes() == null ? "" : ", " + job.minutes() + " min"));
     }

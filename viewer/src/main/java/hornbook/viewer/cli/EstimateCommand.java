@@ -1,12 +1,15 @@
 package hornbook.viewer.cli;
 
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import hornbook.catalogue.called.Called;
+import hornbook.catalogue.entry.Task;
 import hornbook.catalogue.estimate.EstimateAnswer;
 import hornbook.catalogue.estimate.EstimateQuestion;
 import hornbook.catalogue.estimate.EstimateQuestion.TaskCount;
 import hornbook.catalogue.estimate.HonestyAnswer;
 import hornbook.catalogue.estimate.Price;
 import hornbook.shared.shop.BadInput;
+import hornbook.viewer.workshop.Workshop;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Objects;
@@ -22,10 +25,13 @@ import picocli.CommandLine.Option;
         header = "How long a list of work may take, from this shop's own clocks.",
         footer = "hornbook estimate --task task-pads-out:24 --task task-pad-fit:24 --model m-brindlow-nightferry-tenor")
 final class EstimateCommand implements Callable<Integer> {
-    @Option(names = "--task", paramLabel = "T[:COUNT]", description = "A task and how many; may be given again.")
+    @Option(
+            names = "--task",
+            paramLabel = "T[:COUNT]",
+            description = "A task, by name or id, and how many; may be given again.")
     List<String> tasks = List.of();
 
-    @Option(names = "--model", paramLabel = "M", description = "The horn's model.")
+    @Option(names = "--model", paramLabel = "M", description = "The horn's model, by name or id.")
     @Nullable
     String model;
 
@@ -55,8 +61,10 @@ final class EstimateCommand implements Callable<Integer> {
             return honest();
         }
         return frame.reading(workshop -> {
-            List<TaskCount> asked = tasks.stream().map(EstimateCommand::counted).toList();
-            String of = model != null ? model : quote.model(workshop).orElse(null);
+            List<TaskCount> asked = counted(workshop);
+            String of = model != null
+                    ? Called.models(workshop.catalogue()).find(model).id()
+                    : quote.model(workshop).orElse(null);
             String on = of == null && instrument == null
                     ? quote.instrument(workshop).orElse(null)
                     : instrument;
@@ -107,12 +115,18 @@ final class EstimateCommand implements Callable<Integer> {
         }
     }
 
-    private static TaskCount counted(String text) {
-        int colon = text.indexOf(':');
+    private List<TaskCount> counted(Workshop workshop) {
+        Called<Task> known = Called.tasks(workshop.catalogue());
+        return tasks.stream().map(text -> counted(text, known)).toList();
+    }
+
+    private static TaskCount counted(String text, Called<Task> known) {
+        int colon = text.lastIndexOf(':');
         String task = colon < 0 ? text : text.substring(0, colon);
         try {
-            int count = colon < 0 ? 1 : Integer.parseInt(text.substring(colon + 1));
-            return new TaskCount(task.startsWith("task-") ? task : "task-" + task, count);
+            int count =
+                    colon < 0 ? 1 : Integer.parseInt(text.substring(colon + 1).strip());
+            return new TaskCount(known.find(task).id(), count);
         } catch (NumberFormatException e) {
             throw new BadInput("“" + text + "” is not a task with a count: write it as task-pad-fit:24");
         }

@@ -1,5 +1,6 @@
 package hornbook.viewer.cli;
 
+import hornbook.catalogue.called.JobWords;
 import hornbook.shared.job.HornCard;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
@@ -38,14 +39,17 @@ final class HornCommand {
 
         @Override
         public Integer call() {
-            return frame.showing("horn", id, shop -> shop.jobs().horn(id), HornCommand::print);
+            return frame.reading(shop -> shop.jobs()
+                    .horn(id)
+                    .map(horn -> frame.answer(horn, out -> print(out, horn, new JobWords(shop.catalogue()))))
+                    .orElseGet(() -> frame.notThere("horn", id)));
         }
     }
 
-    private static void print(PrintWriter out, HornCard horn) {
-        out.println(horn.id() + "  " + horn.model() + "  " + horn.instrument() + "  serial "
+    private static void print(PrintWriter out, HornCard horn, JobWords words) {
+        out.println(horn.id() + "  " + words.title(horn.model()) + "  " + horn.instrument() + "  serial "
                 + (horn.serial().isBlank() ? "none" : horn.serial()));
-        String sold = horn.soldAs() == null ? "" : "sold as " + horn.soldAs() + ", ";
+        String sold = horn.soldAs() == null ? "" : "sold as " + words.title(horn.soldAs()) + ", ";
         String year = horn.yearAbout() == null ? "" : "about " + horn.yearAbout() + ", ";
         out.println("  " + sold + year + horn.sureness() + " (by " + horn.identifiedBy() + ")");
         if (!horn.note().isBlank()) {

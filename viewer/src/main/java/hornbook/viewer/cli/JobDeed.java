@@ -16,6 +16,6 @@ abstract class JobDeed extends OneDeed {
     @Override
     final Left left(Workshop workshop, Deed done) {
         JobCard card = workshop.jobs().job(job(workshop, done)).orElseThrow();
-        return new Left(card, out -> JobText.after(out, card));
+        return new Left(card, out -> new JobText(workshop).after(out, card));
     }
 }

@@ -2,6 +2,7 @@ package hornbook.viewer.cli;
 
 import hornbook.shared.job.AfterCare;
 import hornbook.shared.job.OnBench;
+import hornbook.viewer.workshop.Workshop;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -29,17 +30,18 @@ final class JobList implements Callable<Integer> {
                     new Bench(workshop.jobs().onBench(), workshop.afterCare().due());
             return bench.jobs().isEmpty() && bench.followUps().isEmpty()
                     ? frame.nothing(bench, out -> out.println("Nothing is on the bench."))
-                    : frame.answer(bench, out -> print(out, bench));
+                    : frame.answer(bench, out -> print(out, bench, workshop));
         });
     }
 
-    private static void print(PrintWriter out, Bench bench) {
+    private static void print(PrintWriter out, Bench bench, Workshop workshop) {
+        JobText text = new JobText(workshop);
         for (OnBench job : bench.jobs()) {
             String promised = job.promised() == null ? "" : ", promised " + job.promised();
-            out.println(job.id() + "  " + job.kind() + ", " + job.status() + promised + "  " + job.horn() + " ("
-                    + job.model() + ")");
+            out.println(job.id() + "  " + job.kind() + ", " + job.status() + promised + "  " + text.title(job.model())
+                    + "  " + job.horn());
             out.println("  " + job.complaint());
-            JobText.standing(out, job.standing());
+            text.standing(out, job.standing());
         }
         bench.followUps()
                 .forEach(due -> out.println(

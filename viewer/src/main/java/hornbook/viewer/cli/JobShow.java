@@ -21,6 +21,9 @@ final class JobShow implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return frame.showing("job", id, shop -> shop.jobs().job(id), JobText::sheet);
+        return frame.reading(shop -> shop.jobs()
+                .job(id)
+                .map(job -> frame.answer(job, out -> new JobText(shop).sheet(out, job)))
+                .orElseGet(() -> frame.notThere("job", id)));
     }
 }

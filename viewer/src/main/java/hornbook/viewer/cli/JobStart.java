@@ -1,5 +1,6 @@
 package hornbook.viewer.cli;
 
+import hornbook.catalogue.called.Called;
 import hornbook.shared.store.Deed;
 import hornbook.viewer.workshop.Workshop;
 import org.jspecify.annotations.Nullable;
@@ -17,7 +18,7 @@ final class JobStart extends OnJob {
             index = "1",
             paramLabel = "TASK",
             arity = "0..1",
-            description = "What is worked on, as task-teardown; goes on with the last one if left out.")
+            description = "What is worked on, as “pads out”; goes on with the last one if left out.")
     String task = "";
 
     @Option(names = "--count", paramLabel = "N", description = "How many cups, keys, screws.")
@@ -36,6 +37,11 @@ final class JobStart extends OnJob {
         String hands = workshop.worker(who);
         return task.isEmpty()
                 ? workshop.clocks().goOn(job, hands)
-                : workshop.clocks().start(job, workshop.task(task), count, hands);
+                : workshop.clocks()
+                        .start(
+                                job,
+                                Called.tasks(workshop.catalogue()).find(task).id(),
+                                count,
+                                hands);
     }
 }

@@ -1,5 +1,6 @@
 package hornbook.viewer.cli;
 
+import hornbook.catalogue.called.Called;
 import hornbook.shared.store.Deed;
 import hornbook.viewer.workshop.Workshop;
 import java.time.LocalDate;
@@ -37,6 +38,13 @@ final class JobTold extends OnJob {
 
     @Override
     Deed done(Workshop workshop) {
-        return workshop.clocks().told(job, workshop.task(task), count, minutes, day, workshop.worker(who));
+        return workshop.clocks()
+                .told(
+                        job,
+                        Called.tasks(workshop.catalogue()).find(task).id(),
+                        count,
+                        minutes,
+                        day,
+                        workshop.worker(who));
     }
 }

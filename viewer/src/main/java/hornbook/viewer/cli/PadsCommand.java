@@ -1,5 +1,6 @@
 package hornbook.viewer.cli;
 
+import hornbook.catalogue.called.JobWords;
 import hornbook.shared.exchange.Refusal;
 import hornbook.shared.measure.SizeReader;
 import hornbook.shared.measure.StandardSizes;
@@ -23,7 +24,7 @@ import picocli.CommandLine.Option;
         header = "Which pads go where over all measured horns, what is short, and what it strands.",
         footer = "hornbook pads --job j-0240 --job j-0241")
 final class PadsCommand implements Callable<Integer> {
-    @Option(names = "--job", paramLabel = "JOB", description = "A job whose cups were measured; may be given again.")
+    @Option(names = "--job", arity = "1..*", paramLabel = "JOB", description = "Jobs whose cups were measured.")
     List<String> jobs = List.of();
 
     @Option(names = "--cups", paramLabel = "FILE", description = "Cups in a CSV file: cup,diameter[,job][,thickness].")
@@ -46,7 +47,7 @@ final class PadsCommand implements Callable<Integer> {
         }
         return frame.reading(workshop -> {
             PadAnswer answer = asked(workshop);
-            return frame.answer(answer, out -> print(out, answer));
+            return frame.answer(answer, out -> print(out, answer, new JobWords(workshop.catalogue())));
         });
     }
 
@@ -69,10 +70,10 @@ final class PadsCommand implements Callable<Integer> {
         return pads.forCups(sheet.cups(), reserve);
     }
 
-    private static void print(PrintWriter out, PadAnswer answer) {
-        answer.assignments().forEach(a -> print(out, a));
+    private static void print(PrintWriter out, PadAnswer answer, JobWords words) {
+        answer.assignments().forEach(a -> print(out, a, words));
         answer.shortages()
-                .forEach(s -> out.println("short: " + s.size().toPlainString() + " mm for " + s.cup()
+                .forEach(s -> out.println("short: " + s.size().toPlainString() + " mm for " + words.title(s.cup())
                         + (s.job() == null ? "" : " of " + s.job()) + ": " + s.why()));
         out.println(answer.assignments().size() + " cups served, " + answer.halfSteps() + " a half step off, "
                 + answer.shortages().size() + " short, cost " + answer.cost());
@@ -80,10 +81,17 @@ final class PadsCommand implements Callable<Integer> {
         answer.remarks().forEach(line -> out.println("! " + line));
     }
 
-    private static void print(PrintWriter out, Assignment a) {
+    private static void print(PrintWriter out, Assignment a, JobWords words) {
+        String job = a.job() == null ? "" : a.job() + "  ";
         String off = a.halfSteps() == 0 ? "" : "  (ruled " + a.ruled().toPlainString() + ")";
         out.printf(
-                "  %-12s %5s mm  %5s  %s in %s%s%n",
-                a.cup(), a.diameter().toPlainString(), a.size().toPlainString(), a.lot(), a.drawer(), off);
+                "  %s%-14s %5s mm  %5s  %s in %s%s%n",
+                job,
+                words.title(a.cup()),
+                a.diameter().toPlainString(),
+                a.size().toPlainString(),
+                a.lot(),
+                a.drawer(),
+                off);
     }
 }

@@ -52,7 +52,8 @@ final class SeeOptions {
                 instrument,
                 horn(workshop),
                 plain,
-                agreed(workshop));
+                agreed(workshop),
+                null);
     }
 
     private @Nullable String horn(Workshop workshop) {

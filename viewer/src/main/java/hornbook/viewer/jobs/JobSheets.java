@@ -1,5 +1,6 @@
 package hornbook.viewer.jobs;
 
+import hornbook.catalogue.called.JobWords;
 import hornbook.catalogue.entry.Catalogue;
 import hornbook.catalogue.entry.Stage;
 import hornbook.catalogue.entry.Task;
@@ -39,7 +40,11 @@ public final class JobSheets {
     }
 
     String title(String id) {
-        return id.equals("unlisted") ? "not placed" : catalogue.get().title(id);
+        return words().title(id);
+    }
+
+    JobWords words() {
+        return new JobWords(catalogue.get());
     }
 
     Optional<JobPage> page(String id) {

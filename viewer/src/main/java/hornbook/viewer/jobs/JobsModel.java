@@ -1,5 +1,6 @@
 package hornbook.viewer.jobs;
 
+import hornbook.catalogue.called.JobWords;
 import hornbook.viewer.ask.Answers;
 import hornbook.viewer.paper.Printed;
 import hornbook.viewer.pick.Pick;
@@ -78,6 +79,11 @@ public final class JobsModel {
 
     String title(String id) {
         return sheets.title(id);
+    }
+
+    /** The lines of a job in words. */
+    JobWords words() {
+        return sheets.words();
     }
 
     /** Begins an act: asks what must be known, or does it at once. */

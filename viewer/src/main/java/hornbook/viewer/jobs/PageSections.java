@@ -43,7 +43,7 @@ final class PageSections {
         lines("Findings", findings(card));
         lines("Parts", card.parts().stream().map(p -> p.qty() + "  " + p.title() + "  " + p.whatFor()));
         lines("Pads", pads(card));
-        lines("Times", card.tasks().stream().map(this::time));
+        lines("Times", card.tasks().stream().map(model.words()::time));
         lines(
                 "Taking down",
                 card.takenDown().stream().map(d -> d.step() + "  " + d.piece() + "  " + d.how() + "  " + d.reason()));
@@ -80,20 +80,12 @@ final class PageSections {
     /** Cups measured by the dozen stand on the map; here they are one line. */
     private Stream<String> findings(JobCard card) {
         long cups = card.findings().stream().filter(PageSections::cup).count();
-        Stream<String> others = card.findings().stream().filter(f -> !cup(f)).map(this::finding);
+        Stream<String> others = card.findings().stream().filter(f -> !cup(f)).map(model.words()::finding);
         return cups == 0 ? others : Stream.concat(others, Stream.of(cups + " readings at cups: see the map (M)"));
     }
 
     private static boolean cup(JobCard.FindingLine finding) {
         return finding.where().startsWith("cup-") && !finding.unit().isEmpty();
-    }
-
-    private String finding(JobCard.FindingLine f) {
-        String read = f.value().equals("found") ? "" : f.value().replace('-', ' ');
-        String left = f.asFoundOrLeft().equals("left") ? "as left" : "";
-        return Stream.of(model.title(f.what()), model.title(f.where()), read, f.unit(), left, f.note())
-                .filter(part -> !part.isBlank())
-                .collect(Collectors.joining("  "));
     }
 
     private Stream<String> pads(JobCard card) {
@@ -104,11 +96,6 @@ final class PageSections {
                                 .map(p ->
                                         model.title(p.cup()) + " " + p.sizeMm().toPlainString())
                                 .collect(Collectors.joining(", ")));
-    }
-
-    private String time(JobCard.TaskLine task) {
-        return task.minutes() + " min  " + model.title(task.task())
-                + (task.count() > 1 ? " \u00d7 " + task.count() : "");
     }
 
     private void past(List<PastJob> jobs) {

@@ -3,7 +3,6 @@ package hornbook.viewer.workshop;
 import hornbook.catalogue.diagnose.Diagnose;
 import hornbook.catalogue.edit.EntryBook;
 import hornbook.catalogue.entry.Catalogue;
-import hornbook.catalogue.entry.Nearest;
 import hornbook.catalogue.estimate.Estimate;
 import hornbook.catalogue.estimate.Honesty;
 import hornbook.catalogue.exchange.KnowledgeSheets;
@@ -40,7 +39,6 @@ import hornbook.shared.restock.Restock;
 import hornbook.shared.restock.RestockQuestion;
 import hornbook.shared.setting.Setting;
 import hornbook.shared.setting.SettingBook;
-import hornbook.shared.shop.BadInput;
 import hornbook.shared.stock.Alike;
 import hornbook.shared.stock.BagBook;
 import hornbook.shared.stock.CabinetBook;
@@ -195,21 +193,6 @@ public final class Workshop implements AutoCloseable {
 
     public Photos photos() {
         return new Photos(books);
-    }
-
-    /**
-     * The task of that id.
-     *
-     * @throws BadInput where none is known by it
-     */
-    public String task(String id) {
-        if (catalogue().tasks().containsKey(id)) {
-            return id;
-        }
-        throw new BadInput("\u201c" + id + "\u201d is no task that is known: "
-                + Nearest.of(id, catalogue().tasks().keySet())
-                        .map(near -> "did you mean " + near + "?")
-                        .orElse("look it up with \u201chornbook find --kind task\u201d"));
     }
 
     public Clocks clocks() {
