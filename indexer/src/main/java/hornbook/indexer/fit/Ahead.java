@@ -1,104 +1,164 @@
 package hornbook.indexer.fit;
 
-import java.util.LinkedHashSet;
+import hornbook.indexer.fit.Stretches.Stretch;
+import hornbook.indexer.fit.Want.Between;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 
-/** The least that is still to be spent, whatever is chosen: what is not there yet takes one more operation each. */
+/**
+ * The least minutes that a choice of operations takes, whatever is chosen after it: dimension by dimension, as though the
+ * others were no hindrance. Infinite where one of them cannot come out as wanted any more.
+ */
 final class Ahead {
     private final Aim aim;
     private final Minutes minutes;
     private final List<Move> moves;
-    private final WordChance chance;
+    private final Reaching reaching;
+    private final Node start;
+    private final Set<String> unmet = new TreeSet<>();
+    private final Map<Known, Double> known = new HashMap<>();
+    private final Map<Known, Stretches> after = new HashMap<>();
 
-    Ahead(Aim aim, Minutes minutes, List<Move> moves) {
+    /** Operations on one dimension that are chosen, and the place from which on others may be. */
+    private record Known(String dimension, List<Integer> chosen, int from) {}
+
+    Ahead(Aim aim, Minutes minutes, List<Move> moves, Reaching reaching, Node start) {
         this.aim = aim;
         this.minutes = minutes;
         this.moves = moves;
-        this.chance = new WordChance(aim, moves);
+        this.reaching = reaching;
+        this.start = start;
+        aim.wants().keySet().stream().filter(d -> aim.unmet(start, d)).forEach(unmet::add);
     }
 
-    /** Minutes, with the moves from that place on; infinite where they cannot bring about what is wanted. */
-    double least(int at, Node node) {
-        Set<String> all = new LinkedHashSet<>(aim.wants().keySet());
-        all.addAll(node.owed.keySet());
-        double least = 0;
-        for (String dimension : all) {
-            if (aim.unmet(node, dimension)) {
-                least += least(at, node, dimension);
+    /** Whether it is not as wanted to begin with. */
+    boolean unmet(String dimension) {
+        return unmet.contains(dimension);
+    }
+
+    /** @param from the place from which on others may be chosen */
+    double least(List<Integer> work, int from) {
+        Map<String, List<Integer>> chosen = new HashMap<>();
+        unmet.forEach(dimension -> chosen.put(dimension, new ArrayList<>()));
+        work.forEach(place -> chosen.computeIfAbsent(moves.get(place).dimension(), d -> new ArrayList<>())
+                .add(place));
+        double least = start.minutes + settingUp(work);
+        for (Map.Entry<String, List<Integer>> one : chosen.entrySet()) {
+            Known asked = new Known(one.getKey(), one.getValue(), from);
+            Double before = known.get(asked);
+            if (before == null) {
+                before = anew(asked);
+                known.put(asked, before);
             }
+            least += before;
         }
         return least;
     }
 
-    private double least(int at, Node node, String dimension) {
-        double least = Double.POSITIVE_INFINITY;
-        double reach = 0;
-        double gap = gap(node, dimension);
-        Want want = aim.want(node, dimension).orElseThrow();
-        for (int place = at; place < moves.size(); place++) {
+    private double settingUp(List<Integer> work) {
+        Set<String> setUp = new HashSet<>(start.setUp);
+        double all = 0;
+        for (int place : work) {
             Move move = moves.get(place);
-            if (alters(move, dimension)) {
-                return 0;
-            }
-            if (move.dimension().equals(dimension)) {
-                if (ends(want, place, at, node)) {
-                    double units = move.unitsStarted() ? 1 : 0;
-                    least = Math.min(least, minutes.of(move, !node.setUp.contains(move.id()), units, aim.count()));
-                }
-                reach += reach(move, gap);
-            }
+            all += setUp.add(move.id()) ? minutes.of(move, true, 0, 0) : 0;
         }
-        return reach + Formula.NOTHING < Math.abs(gap) ? Double.POSITIVE_INFINITY : least;
+        return all;
     }
 
-    /** Whether the move may be the last on the dimension: the one that leaves it as wanted. */
-    private boolean ends(Want want, int place, int at, Node node) {
-        Move move = moves.get(place);
-        return switch (want) {
-            case Want.Among _ -> chance.of(place, at, node);
-            case Want.Between between -> move.sets() || move.working().reaches() != null || ends(between, move, node);
-        };
-    }
-
-    /** Sure enough, and not past a bound that is a plain figure. */
-    private boolean ends(Want.Between want, Move move, Node node) {
-        double low = want.low() + move.accuracy();
-        double high = want.high() - move.accuracy();
-        if (low > high + Formula.NOTHING) {
-            return false;
+    private double anew(Known asked) {
+        String dimension = asked.dimension();
+        double chosen = asked.chosen().stream()
+                .mapToDouble(place -> one(moves.get(place)))
+                .sum();
+        if (moves.stream().anyMatch(move -> alters(move, dimension))) {
+            return chosen;
         }
-        return move.check().all().stream()
-                .filter(comparison -> comparison.names().equals(Set.of("to")))
-                .allMatch(comparison -> holds(comparison, move, node, low) || holds(comparison, move, node, high));
+        if (start.value(dimension) instanceof Value.Amount(double mm, double _)
+                && !(aim.wants().get(dimension) instanceof Want.Among)
+                && moves.stream().noneMatch(move -> move.dimension().equals(dimension) && !plain(move))) {
+            return before(asked, 0).minutes(mm) * aim.count();
+        }
+        return !asked.chosen().isEmpty() || !unmet.contains(dimension)
+                ? chosen
+                : moves.subList(asked.from(), moves.size()).stream()
+                        .filter(move -> move.dimension().equals(dimension))
+                        .mapToDouble(this::one)
+                        .min()
+                        .orElse(Double.POSITIVE_INFINITY);
     }
 
-    private boolean holds(Comparison comparison, Move move, Node node, double to) {
-        return comparison.holds(aim.sight(node, move, null, Value.of(to), 1));
+    /** One unit of work, without setting up. */
+    private double one(Move move) {
+        return minutes.of(move, false, move.unitsStarted() ? 1 : 0, aim.count());
+    }
+
+    private static boolean plain(Move move) {
+        return move.working().gives().isEmpty() && move.working().reaches() == null;
     }
 
     private static boolean alters(Move move, String dimension) {
         return !move.working().grows().isEmpty() || move.working().marks().containsKey(dimension);
     }
 
-    /** How far a size is from what is wanted, mm: over nought where it is too large. */
-    private double gap(Node node, String dimension) {
-        if (aim.want(node, dimension).orElse(null) instanceof Want.Between(double low, double high)
-                && node.value(dimension) instanceof Value.Amount(double mm, double _)) {
-            return mm > high ? mm - high : Math.min(0, mm - low);
+    /** Before the chosen operation there is at that place of the choice. */
+    private Stretches before(Known asked, int at) {
+        if (at == asked.chosen().size()) {
+            return optional(asked);
         }
-        return 0;
+        Move move = moves.get(asked.chosen().get(at));
+        boolean last = at + 1 == asked.chosen().size();
+        double stock = at == 0 ? 0 : moves.get(asked.chosen().get(at - 1)).leaves();
+        Stretches next = before(asked, at + 1);
+        Stretches ended = last ? Stretches.least(with(next, last(move, asked.dimension()))) : next;
+        return Stretches.least(worked(move, ended, stock));
     }
 
-    /** How far an operation may go that way, mm. */
-    private static double reach(Move move, double gap) {
-        if (move.sets() || move.working().reaches() != null) {
-            return Double.POSITIVE_INFINITY;
+    /** Before any of the operations that may still be chosen: each may be left out, and takes as little as it likes. */
+    private Stretches optional(Known asked) {
+        Known all = new Known(asked.dimension(), List.of(), asked.from());
+        Stretches before = after.get(all);
+        if (before == null) {
+            before = new Stretches(List.of());
+            for (Move move : moves.subList(asked.from(), moves.size()).reversed()) {
+                if (move.dimension().equals(asked.dimension())) {
+                    Stretches ended = Stretches.least(with(before, last(move, asked.dimension())));
+                    before = Stretches.least(with(before, worked(move, ended, 0)));
+                }
+            }
+            after.put(all, before);
         }
-        if (gap > 0 && !move.makesSmaller() || gap < 0 && !move.makesLarger()) {
-            return 0;
-        }
-        Double most = move.operation().maxAmount();
-        return most == null ? Double.POSITIVE_INFINITY : most * move.most();
+        return before;
+    }
+
+    private List<Stretch> worked(Move move, Stretches ended, double stock) {
+        Set<String> open = new HashSet<>();
+        moves.forEach(other -> open.add(other.dimension()));
+        open.remove(move.dimension());
+        List<Stretch> all = new ArrayList<>();
+        reaching.of(move, start, open, far(move.dimension())).forEach(reach -> all.addAll(reach.before(ended, stock)));
+        return all;
+    }
+
+    /** Larger than this nothing is worked on the way. */
+    private double far(String dimension) {
+        double now = start.value(dimension) instanceof Value.Amount(double mm, double _) ? mm : 0;
+        return 2 * (aim.wants().get(dimension) instanceof Between between ? Math.max(now, between.high()) : now);
+    }
+
+    private static List<Stretch> with(Stretches now, List<Stretch> more) {
+        List<Stretch> all = new ArrayList<>(now.all());
+        all.addAll(more);
+        return all;
+    }
+
+    private List<Stretch> last(Move move, String dimension) {
+        return aim.wants().get(dimension) instanceof Between between
+                ? Stretches.wanted(between, move).all()
+                : List.of(new Stretch(0, far(dimension), 0));
     }
 }

@@ -15,8 +15,14 @@ record Charges(Optional<Model> model) {
 
     double of(Node node, int count, Aim aim) {
         Piece piece = node.piece;
-        boolean spoilt = !node.reversible() || foreign(piece);
-        double charge = spoilt ? piece.of().charge() + tooLong(node) : 0;
+        boolean reversible = node.reversible();
+        double charge = reversible && !foreign(piece) ? 0 : count * tooLong(node);
+        return charge + least(piece, reversible, count, aim);
+    }
+
+    /** Whatever is sawn off. */
+    double least(Piece piece, boolean reversible, int count, Aim aim) {
+        double charge = reversible && !foreign(piece) ? 0 : piece.of().charge();
         if (piece.value("set") instanceof Value.Word(String word) && word.equals("whole")) {
             charge += SET_BROKEN / count;
         }

@@ -34,24 +34,12 @@ record Comparison(Formula left, Relation relation, Formula right, String text) {
         };
     }
 
-    /** Whether it surely holds nowhere from one to the other, as a straight line. */
-    boolean brokenBetween(Names one, Names other) {
-        double first = difference(one);
-        double second = difference(other);
-        return !Double.isNaN(first) && !Double.isNaN(second) && !holds(one) && !holds(other) && first * second > 0;
-    }
-
     /** The names that stand in it. */
     Set<String> names() {
         Set<String> names = new TreeSet<>();
         left.names(names);
         right.names(names);
         return names;
-    }
-
-    /** Whether a name stands in it. */
-    boolean looksAt(String name) {
-        return names().contains(name);
     }
 
     boolean known(Names names) {

@@ -94,7 +94,6 @@ final class Crafts {
                 FormulaReader.check(operation.check()),
                 Optional.ofNullable(working.whenKnown()).map(FormulaReader::check),
                 units,
-                units.names().contains("amt"),
                 formulas(working.names()),
                 Optional.ofNullable(
                         working.zone() == null ? zones.get(dimension) : FormulaReader.formula(working.zone())));

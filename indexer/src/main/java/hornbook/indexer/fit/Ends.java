@@ -11,14 +11,15 @@ final class Ends {
     private final List<Move> moves;
     private final SizeEnds sizes;
 
-    Ends(Aim aim, List<Move> moves, Rack rack) {
+    Ends(Aim aim, List<Move> moves, SizeEnds sizes) {
         this.aim = aim;
         this.moves = moves;
-        this.sizes = new SizeEnds(aim, moves, rack);
+        this.sizes = sizes;
     }
 
-    List<Value> of(int at, Node node, @Nullable Value from) {
-        Move move = moves.get(at);
+    /** @param work places of the operations chosen; the one at {@code at} is next */
+    List<Value> of(List<Integer> work, int at, Node node, @Nullable Value from) {
+        Move move = moves.get(work.get(at));
         Optional<Want> want = aim.want(node, move.dimension());
         if (move.working().reaches() != null && from instanceof Value.Amount) {
             Formula reaches = FormulaReader.formula(move.working().reaches());
@@ -30,8 +31,7 @@ final class Ends {
         if (!move.working().gives().isEmpty()) {
             return want.isPresent() ? numbers(move, want.get(), from) : List.of();
         }
-        boolean needed = aim.unmet(node, move.dimension()) || (from != null && new Bounds(aim, moves, node).broken(at));
-        return needed ? sizes.of(at, node, want.orElse(null), from) : List.of();
+        return sizes.of(work, at, node, want.orElse(null), from);
     }
 
     /** The words, of those wanted, that an operation can bring about. */

@@ -23,7 +23,6 @@ record Move(
         Check check,
         Optional<Check> whenKnown,
         Formula units,
-        boolean unitsByAmount,
         Map<String, Formula> names,
         Optional<Formula> zone) {
 

@@ -73,6 +73,13 @@ final class Node {
         return new Node(this, other);
     }
 
+    /** The same with another value, to look ahead. */
+    Node with(String dimension, Value value) {
+        Map<String, Value> other = new HashMap<>(changed);
+        other.put(dimension, value);
+        return new Node(this, other);
+    }
+
     @Nullable
     Value value(String dimension) {
         Value now = changed.get(dimension);

@@ -10,8 +10,6 @@ final class Permit {
     private final Aim aim;
     private final Rack rack;
     private boolean lacked;
-    /** Further than this many times its size nothing is made larger. */
-    private static final double FAR = 10;
 
     Permit(Aim aim, Rack rack) {
         this.aim = aim;
@@ -67,23 +65,6 @@ final class Permit {
         Double most = move.operation().maxAmount();
         double amount = sight.value("amt");
         return most == null || move.sets() || Double.isNaN(amount) || amount <= most * n + Formula.NOTHING;
-    }
-
-    /** Whether it may be done at all from there: checks are straight lines, what breaks at both ends breaks between. */
-    boolean anywhere(Move move, Node node, @Nullable Value from) {
-        if (move.sets() || !(from instanceof Value.Amount(double mm, double _))) {
-            return true;
-        }
-        Double most = move.operation().maxAmount();
-        double far = most == null ? mm : most * move.most();
-        return move.makesSmaller() && between(move, node, from, mm, Math.max(0, mm - far))
-                || move.makesLarger() && between(move, node, from, mm, most == null ? FAR * mm : mm + far);
-    }
-
-    private boolean between(Move move, Node node, Value from, double one, double other) {
-        Sight near = aim.sight(node, move, from, Value.of(one), move.most());
-        Sight far = aim.sight(node, move, from, Value.of(other), move.most());
-        return move.check().all().stream().noneMatch(comparison -> comparison.brokenBetween(near, far));
     }
 
     private static boolean holds(Move move, Sight sight) {

@@ -12,8 +12,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The cheapest way to make one piece fit: every choice of operations, each at most once a dimension, in the order of
- * work, each with every end it can sensibly have. What costs more than the best so far, or comes again to where the
- * piece has been for less, is not followed.
+ * work; the fewest first. For each choice, sizes end where all of it takes least ({@link SizeEnds}). What costs more than
+ * the best so far is not followed.
  */
 final class Search {
     private final Aim aim;
@@ -23,10 +23,11 @@ final class Search {
     private final List<Move> moves;
     private final Ends ends;
     private final Permit permit;
+    private final Node start;
+    private final Useful useful;
     private final Ahead ahead;
     private @Nullable Plan best;
     private @Nullable Move joining;
-    private Seen seen = new Seen();
 
     Search(Aim aim, Rack rack, Charges charges, Minutes minutes, Piece piece) {
         this.aim = aim;
@@ -34,19 +35,24 @@ final class Search {
         this.minutes = minutes;
         this.piece = piece;
         this.moves = new Doable(aim, piece).of(piece.craft().moves());
-        this.ends = new Ends(aim, moves, rack);
+        Looks looks = new Looks(aim, piece);
+        Reaching reaching = new Reaching(aim, minutes, looks);
+        this.ends = new Ends(aim, moves, new SizeEnds(moves, rack, looks, reaching));
         this.permit = new Permit(aim, rack);
-        this.ahead = new Ahead(aim, minutes, moves);
+        this.start = begun();
+        this.useful = new Useful(aim, moves, looks, permit, start);
+        this.ahead = new Ahead(aim, minutes, moves, reaching, start);
     }
 
     /** The best plan; none where the piece cannot be made to fit. */
     Optional<Plan> best() {
         best = null;
-        Node start = begun();
-        searched(start, null);
+        joining = null;
+        choose(0, List.of());
         for (Move move : moves) {
             if (move.pieces() > 1) {
-                searched(start, move);
+                joining = move;
+                choose(0, List.of());
             }
         }
         return Optional.ofNullable(best);
@@ -55,12 +61,6 @@ final class Search {
     /** Whether something was refused for want of a tool alone. */
     boolean lackedTools() {
         return permit.lacked();
-    }
-
-    private void searched(Node start, @Nullable Move join) {
-        joining = join;
-        seen = new Seen();
-        go(0, start);
     }
 
     /** What belongs to every such making is done whatever else is. */
@@ -77,71 +77,93 @@ final class Search {
         return node;
     }
 
-    /** Takes the piece as it is; then tries every operation from that place on as the next, the last first. */
-    private void go(int from, Node node) {
-        Plan soFar = new Plan(node, node.minutes, charges.of(node, aim.count(), aim));
-        if (hopeless(from, node, soFar)) {
+    /** Tries the work as it is; then with every operation from that place on as the next, the last first. */
+    private void choose(int from, List<Integer> work) {
+        int last = last(from, work);
+        if (hopeless(work, from)) {
             return;
         }
-        int last = last(from, node);
-        if (last == moves.size() && fits(node) && (best == null || soFar.betterThan(best))) {
-            best = soFar;
+        if (last == moves.size() && !hopeless(work, last)) {
+            done(work, 0, start);
         }
         // Fewer operations first: what they cost keeps dearer ways from being followed.
         for (int at = Math.min(last, moves.size() - 1); at >= from; at--) {
-            List<Value> to = ends(at, node);
-            if (!to.isEmpty() && !hopeless(at, node, soFar) && !seen.forLess(at, node)) {
-                for (Value end : to) {
-                    for (Node next : done(moves.get(at), node, end)) {
-                        go(at + 1, next);
-                    }
-                }
+            boolean apart = moves.get(at).pieces() > 1 && !moves.get(at).equals(joining);
+            if (!apart && useful.next(at, work)) {
+                List<Integer> more = new ArrayList<>(work);
+                more.add(at);
+                choose(at + 1, more);
             }
         }
     }
 
     /** The place of the operation that cannot be left out; past the last where there is none. */
-    private int last(int from, Node node) {
+    private int last(int from, List<Integer> work) {
         for (int at = from; at < moves.size(); at++) {
             Move move = moves.get(at);
-            if (move.equals(joining) || aim.unmet(node, move.dimension()) && !altered(move.dimension(), at + 1)) {
+            if (move.equals(joining) || ahead.unmet(move.dimension()) && !altered(move.dimension(), at + 1, work)) {
                 return at;
             }
         }
         return moves.size();
     }
 
-    private List<Value> ends(int at, Node node) {
-        Move move = moves.get(at);
-        Value from = node.value(move.dimension());
-        boolean apart = move.pieces() > 1 && !move.equals(joining);
-        return apart || !permit.starts(move, from) || !permit.anywhere(move, node, from)
-                ? List.of()
-                : ends.of(at, node, from);
+    /** Whether it is worked already, or a move from that place on can still change it. */
+    private boolean altered(String dimension, int from, List<Integer> work) {
+        return work.stream().anyMatch(at -> alters(moves.get(at), dimension))
+                || moves.subList(from, moves.size()).stream().anyMatch(move -> alters(move, dimension));
     }
 
-    private boolean hopeless(int at, Node node, Plan soFar) {
-        double least = ahead.least(at, node);
-        return least == Double.POSITIVE_INFINITY
-                || best != null && (!soFar.betterThan(best) || soFar.total() + least > best.total() + Formula.NOTHING);
+    private static boolean alters(Move move, String dimension) {
+        return move.dimension().equals(dimension)
+                || !move.working().grows().isEmpty()
+                || move.working().marks().containsKey(dimension);
     }
 
-    /** Whether a move from that place on can still change a dimension. */
-    private boolean altered(String dimension, int from) {
-        for (Move move : moves.subList(from, moves.size())) {
-            if (move.dimension().equals(dimension)
-                    || !move.working().grows().isEmpty()
-                    || move.working().marks().containsKey(dimension)) {
-                return true;
-            }
+    /** Leads nowhere, or is dearer than the best at the least that can be said of it. */
+    private boolean hopeless(List<Integer> work, int from) {
+        double least = ahead.least(work, from);
+        if (best == null || least == Double.POSITIVE_INFINITY) {
+            return least == Double.POSITIVE_INFINITY;
         }
-        return false;
+        boolean reversible = start.reversible()
+                && work.stream().allMatch(at -> moves.get(at).operation().reversible());
+        double charge = charges.least(piece, reversible, aim.count(), aim);
+        return least + charge > best.total() + Formula.NOTHING;
     }
 
     private boolean fits(Node node) {
         Set<String> all = new LinkedHashSet<>(aim.wants().keySet());
         all.addAll(node.owed.keySet());
         return all.stream().noneMatch(dimension -> aim.unmet(node, dimension));
+    }
+
+    /** Does the rest of the work; true where it makes the piece fit. */
+    private boolean done(List<Integer> work, int at, Node node) {
+        if (at == work.size()) {
+            Plan plan = new Plan(node, node.minutes, charges.of(node, aim.count(), aim));
+            boolean fits = fits(node);
+            if (fits && (best == null || plan.betterThan(best))) {
+                best = plan;
+            }
+            return fits;
+        }
+        Move move = moves.get(work.get(at));
+        Value from = node.value(move.dimension());
+        if (!permit.starts(move, from)) {
+            return false;
+        }
+        boolean fits = false;
+        for (Value to : ends.of(work, at, node, from)) {
+            for (Node next : done(move, node, to)) {
+                fits |= done(work, at + 1, next);
+            }
+            // Another end of a size is only looked for where the first leads nowhere.
+            if (fits && to instanceof Value.Amount) {
+                return true;
+            }
+        }
+        return fits;
     }
 
     /** The piece after the operation, once for each end it may be done at; none where it may not be done. */
