@@ -1,9 +1,9 @@
 package hornbook.viewer.cli;
 
 import hornbook.shared.job.JobCard;
-import hornbook.viewer.paper.HandBack;
 import hornbook.viewer.paper.PaperSize;
 import hornbook.viewer.paper.Printed;
+import hornbook.viewer.paper.owner.HandBack;
 import hornbook.viewer.sheet.OwnerSheets;
 import hornbook.viewer.workshop.Workshop;
 import java.math.BigDecimal;

@@ -2,10 +2,10 @@ package hornbook.viewer.cli;
 
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.stock.DrawerCard;
-import hornbook.viewer.paper.Label;
-import hornbook.viewer.paper.LabelGrid;
-import hornbook.viewer.paper.LabelSheets;
 import hornbook.viewer.paper.PaperSize;
+import hornbook.viewer.paper.label.Label;
+import hornbook.viewer.paper.label.LabelGrid;
+import hornbook.viewer.paper.label.LabelSheets;
 import hornbook.viewer.workshop.Workshop;
 import java.io.PrintWriter;
 import java.nio.file.Path;

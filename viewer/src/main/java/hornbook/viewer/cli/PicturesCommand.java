@@ -1,8 +1,8 @@
 package hornbook.viewer.cli;
 
 import hornbook.catalogue.entry.Catalogue;
-import hornbook.viewer.paper.ContactSheet;
 import hornbook.viewer.paper.PaperSize;
+import hornbook.viewer.paper.plate.ContactSheet;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;

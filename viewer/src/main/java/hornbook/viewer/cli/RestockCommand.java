@@ -2,10 +2,10 @@ package hornbook.viewer.cli;
 
 import hornbook.shared.restock.RestockAnswer;
 import hornbook.shared.restock.RestockLine;
-import hornbook.viewer.paper.OrderPaper;
-import hornbook.viewer.paper.OrderSheet;
 import hornbook.viewer.paper.PaperSize;
 import hornbook.viewer.paper.Printed;
+import hornbook.viewer.paper.order.OrderPaper;
+import hornbook.viewer.paper.order.OrderSheet;
 import hornbook.viewer.workshop.Workshop;
 import java.io.PrintWriter;
 import java.nio.file.Path;

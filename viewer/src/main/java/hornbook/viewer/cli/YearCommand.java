@@ -7,7 +7,7 @@ import hornbook.shared.exchange.CsvFile;
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.year.YearAnswer;
 import hornbook.viewer.paper.PaperSize;
-import hornbook.viewer.paper.YearPaper;
+import hornbook.viewer.paper.year.YearPaper;
 import hornbook.viewer.workshop.Workshop;
 import java.io.IOException;
 import java.io.PrintWriter;

@@ -5,10 +5,10 @@ import hornbook.viewer.ask.Answers;
 import hornbook.viewer.ask.Ask;
 import hornbook.viewer.ask.Field;
 import hornbook.viewer.ask.Field.Choice;
-import hornbook.viewer.paper.Label;
-import hornbook.viewer.paper.LabelGrid;
-import hornbook.viewer.paper.LabelSheets;
 import hornbook.viewer.paper.PaperSize;
+import hornbook.viewer.paper.label.Label;
+import hornbook.viewer.paper.label.LabelGrid;
+import hornbook.viewer.paper.label.LabelSheets;
 import java.nio.file.Path;
 import java.util.List;
 

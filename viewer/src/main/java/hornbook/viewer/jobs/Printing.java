@@ -9,7 +9,7 @@ import hornbook.viewer.ask.Answers;
 import hornbook.viewer.ask.Ask;
 import hornbook.viewer.ask.Field;
 import hornbook.viewer.ask.Field.Choice;
-import hornbook.viewer.paper.HandBack;
+import hornbook.viewer.paper.owner.HandBack;
 import hornbook.viewer.sheet.OwnerSheets;
 import java.math.BigDecimal;
 import java.nio.file.Path;

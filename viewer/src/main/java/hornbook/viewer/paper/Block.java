@@ -3,10 +3,10 @@ package hornbook.viewer.paper;
 import java.util.List;
 
 /** Pieces that stay together in one column. */
-record Block(List<Piece> pieces) implements Piece {
+public record Block(List<Piece> pieces) implements Piece {
     private static final double BELOW = 2;
 
-    Block {
+    public Block {
         pieces = List.copyOf(pieces);
     }
 

@@ -10,24 +10,24 @@ import java.util.List;
  * @param count columns side by side
  * @param top how far down the columns of the first page begin
  */
-record Columns(PaperSize paper, int count, double top) {
-    static final double MARGIN = 10;
+public record Columns(PaperSize paper, int count, double top) {
+    public static final double MARGIN = 10;
     private static final double BETWEEN = 5;
     private static final double FOOT = 7;
 
     /** Where a piece stands; page and column from 0. */
-    record Spot(Piece piece, int page, int column, double y) {}
+    public record Spot(Piece piece, int page, int column, double y) {}
 
-    double width() {
+    public double width() {
         return (paper.width() - 2 * MARGIN - (count - 1) * BETWEEN) / count;
     }
 
-    double left(int column) {
+    public double left(int column) {
         return MARGIN + column * (width() + BETWEEN);
     }
 
     /** The lowest edge of the text. */
-    double bottom() {
+    public double bottom() {
         return paper.height() - MARGIN - FOOT;
     }
 
@@ -36,7 +36,7 @@ record Columns(PaperSize paper, int count, double top) {
     }
 
     /** Where all of them stand; nothing is drawn. */
-    List<Spot> place(Sheet sheet, List<? extends Piece> pieces) {
+    public List<Spot> place(Sheet sheet, List<? extends Piece> pieces) {
         List<Double> heights =
                 pieces.stream().map(piece -> piece.height(sheet, width())).toList();
         List<Spot> spots = new ArrayList<>();
@@ -65,7 +65,7 @@ record Columns(PaperSize paper, int count, double top) {
         return height;
     }
 
-    void draw(Sheet sheet, Spot spot) {
+    public void draw(Sheet sheet, Spot spot) {
         spot.piece().draw(sheet, left(spot.column()), spot.y(), width());
     }
 }

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * Draws a picture on a page in greys alone, so that it reads on any printer: the part that matters is black and broad,
  * the rest is grey.
  */
-final class Drawing {
+public final class Drawing {
     private static final double BLACK = 0;
     private static final double PAPER = 1;
     private static final double REST = 0.42;
@@ -22,7 +22,7 @@ final class Drawing {
     private Drawing() {}
 
     /** As large as the box allows, in its middle. */
-    static void draw(Sheet sheet, Picture picture, Rectangle2D box) {
+    public static void draw(Sheet sheet, Picture picture, Rectangle2D box) {
         double scale = Math.min(box.getWidth() / picture.width(), box.getHeight() / picture.height());
         AffineTransform place = AffineTransform.getTranslateInstance(
                 box.getCenterX() - scale * picture.width() / 2, box.getCenterY() - scale * picture.height() / 2);

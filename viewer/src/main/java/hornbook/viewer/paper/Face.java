@@ -1,7 +1,7 @@
 package hornbook.viewer.paper;
 
 /** The cuts of type that go with the program. */
-enum Face {
+public enum Face {
     /** Every sign of the trade, also sharps and flats. */
     SIGNS("DejaVuSans.ttf"),
     /** Narrower, for what must stand on little room. */
@@ -15,7 +15,7 @@ enum Face {
     }
 
     /** Where it lies in the program. */
-    String resource() {
+    public String resource() {
         return "/hornbook/viewer/window/fonts/" + file;
     }
 }

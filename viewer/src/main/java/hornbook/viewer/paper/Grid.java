@@ -7,21 +7,21 @@ import java.util.List;
  *
  * @param shares of the width, one a cell; they add up to 1
  */
-record Grid(List<Prose> cells, List<Double> shares, boolean head, double points) implements Piece {
+public record Grid(List<Prose> cells, List<Double> shares, boolean head, double points) implements Piece {
     private static final double LEADING = 1.22 * Typeface.POINT;
     private static final double GAP = 1;
 
-    Grid {
+    public Grid {
         cells = List.copyOf(cells);
         shares = List.copyOf(shares);
     }
 
     /** The names of the columns. */
-    static Grid head(List<String> cells, List<Double> shares, double points) {
+    public static Grid head(List<String> cells, List<Double> shares, double points) {
         return new Grid(cells.stream().map(text -> new Prose().bold(text)).toList(), shares, true, points);
     }
 
-    static Grid row(List<String> cells, List<Double> shares, double points) {
+    public static Grid row(List<String> cells, List<Double> shares, double points) {
         return new Grid(cells.stream().map(text -> new Prose().plain(text)).toList(), shares, false, points);
     }
 

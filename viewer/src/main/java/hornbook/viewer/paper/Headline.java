@@ -3,7 +3,7 @@ package hornbook.viewer.paper;
 import java.util.List;
 
 /** The name of what follows, over a rule. */
-record Headline(String text, double points) implements Piece {
+public record Headline(String text, double points) implements Piece {
     private static final double LEADING = 1.25 * Typeface.POINT;
     private static final double ABOVE = 0.5 * Typeface.POINT;
     private static final double BELOW = 0.45 * Typeface.POINT;

@@ -11,16 +11,17 @@ import org.jspecify.annotations.Nullable;
  * @param fill grey of the area; left open where absent
  * @param dash lengths of dashes and gaps, in millimetres; empty for a whole line
  */
-record Ink(double width, @Nullable Double line, @Nullable Double fill, List<Double> dash) {
-    Ink {
+public record Ink(
+        double width, @Nullable Double line, @Nullable Double fill, List<Double> dash) {
+    public Ink {
         dash = List.copyOf(dash);
     }
 
-    static Ink line(double width, double grey) {
+    public static Ink line(double width, double grey) {
         return new Ink(width, grey, null, List.of());
     }
 
-    static Ink area(double grey) {
+    public static Ink area(double grey) {
         return new Ink(0, null, grey, List.of());
     }
 }

@@ -11,7 +11,8 @@ import org.jspecify.annotations.Nullable;
  * @param points size of the type
  * @param drawing at the right; none where absent
  */
-record Item(Prose prose, Mark mark, double points, @Nullable Picture drawing) implements Piece {
+public record Item(
+        Prose prose, Mark mark, double points, @Nullable Picture drawing) implements Piece {
     private static final double LEADING = 1.22 * Typeface.POINT;
     private static final double AFTER = 0.22 * Typeface.POINT;
     private static final double INDENT = 0.9 * Typeface.POINT;
@@ -21,7 +22,7 @@ record Item(Prose prose, Mark mark, double points, @Nullable Picture drawing) im
     private static final double GAP = 1.5;
 
     /** What stands before the words. */
-    enum Mark {
+    public enum Mark {
         NONE,
         /** A dash. */
         POINT,
@@ -31,7 +32,7 @@ record Item(Prose prose, Mark mark, double points, @Nullable Picture drawing) im
         STOP_POSSIBLE
     }
 
-    static Item of(Prose prose, Mark mark, double points) {
+    public static Item of(Prose prose, Mark mark, double points) {
         return new Item(prose, mark, points, null);
     }
 

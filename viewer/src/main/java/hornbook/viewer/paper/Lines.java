@@ -5,19 +5,19 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 
 /** Breaks text into lines no wider than asked. Only a word wider than a line is broken inside. */
-final class Lines {
+public final class Lines {
     private static final String ELLIPSIS = "…";
 
     private final double width;
     private final ToDoubleFunction<String> measure;
 
-    Lines(double width, ToDoubleFunction<String> measure) {
+    public Lines(double width, ToDoubleFunction<String> measure) {
         this.width = width;
         this.measure = measure;
     }
 
     /** All lines of a text; none for an empty one. */
-    List<String> all(String text) {
+    public List<String> all(String text) {
         List<String> lines = new ArrayList<>();
         String line = "";
         for (String word : words(text)) {
@@ -38,7 +38,7 @@ final class Lines {
     }
 
     /** The first lines; the last ends in an ellipsis where something is left over. */
-    List<String> first(int most, String text) {
+    public List<String> first(int most, String text) {
         List<String> all = all(text);
         if (all.size() <= most) {
             return all;
@@ -51,7 +51,7 @@ final class Lines {
     }
 
     /** Whether no word needs breaking inside. */
-    boolean wordsFit(String text) {
+    public boolean wordsFit(String text) {
         return words(text).stream().allMatch(this::fits);
     }
 

@@ -3,10 +3,10 @@ package hornbook.viewer.paper;
 import java.awt.geom.Path2D;
 
 /** Plain figures as outlines of straight lines. Lengths in millimetres. */
-final class Outlines {
+public final class Outlines {
     private Outlines() {}
 
-    static Path2D box(double x, double y, double width, double height) {
+    public static Path2D box(double x, double y, double width, double height) {
         Path2D.Double box = new Path2D.Double();
         box.moveTo(x, y);
         box.lineTo(x + width, y);

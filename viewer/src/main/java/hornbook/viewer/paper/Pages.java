@@ -5,19 +5,19 @@ import java.nio.file.Path;
 import java.util.List;
 
 /** Chapters of pieces down as many pages as they take, each chapter from a new page, numbered at the foot. */
-final class Pages {
+public final class Pages {
     private static final double SMALL = 8;
 
     private final Columns columns;
     private final String title;
 
-    Pages(PaperSize paper, String title) {
+    public Pages(PaperSize paper, String title) {
         this.columns = new Columns(paper, 1, Columns.MARGIN);
         this.title = title;
     }
 
     /** Writes them. @throws hornbook.shared.shop.BadInput where the file cannot be written */
-    Printed print(List<List<Piece>> chapters, Path file) {
+    public Printed print(List<List<Piece>> chapters, Path file) {
         try (Sheet sheet = new Sheet(columns.paper(), title)) {
             chapters.forEach(chapter -> print(sheet, chapter));
             sheet.save(file);

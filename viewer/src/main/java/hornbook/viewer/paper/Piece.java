@@ -1,7 +1,7 @@
 package hornbook.viewer.paper;
 
 /** What stands in a column and is not parted. Lengths in millimetres. */
-interface Piece {
+public interface Piece {
     /** How tall it is at that width, with the space that parts it from the next. */
     double height(Sheet sheet, double width);
 

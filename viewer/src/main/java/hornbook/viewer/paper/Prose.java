@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.function.IntToDoubleFunction;
 
 /** Running words, some bold, some a box to tick, broken into lines. */
-final class Prose {
+public final class Prose {
     private static final double BOX = 0.72 * Typeface.POINT;
     private static final double BOX_LINE = 0.22;
     private static final double BOX_WITH_GAP = 1.15 * Typeface.POINT;
@@ -18,15 +18,15 @@ final class Prose {
     private record Placed(Word word, double x) {}
 
     /** One line of it. */
-    record Line(List<Piece> pieces) {
-        record Piece(String text, Face face, boolean box, double x) {}
+    public record Line(List<Piece> pieces) {
+        public record Piece(String text, Face face, boolean box, double x) {}
 
-        Line {
+        public Line {
             pieces = List.copyOf(pieces);
         }
 
         /** Its foot line at y. */
-        void draw(Sheet sheet, double left, double y, double points) {
+        public void draw(Sheet sheet, double left, double y, double points) {
             for (Piece piece : pieces) {
                 if (piece.box()) {
                     double side = BOX * points;
@@ -38,16 +38,16 @@ final class Prose {
         }
     }
 
-    Prose plain(String text) {
+    public Prose plain(String text) {
         return add(text, Face.PLAIN);
     }
 
-    Prose bold(String text) {
+    public Prose bold(String text) {
         return add(text, Face.BOLD);
     }
 
     /** A box that stays with the word after it. */
-    Prose tick() {
+    public Prose tick() {
         words.add(new Word("", Face.PLAIN, true));
         return this;
     }
@@ -61,12 +61,12 @@ final class Prose {
         return this;
     }
 
-    List<Line> lines(Sheet sheet, double points, double width) {
+    public List<Line> lines(Sheet sheet, double points, double width) {
         return lines(sheet, points, _ -> width);
     }
 
     /** @param widths how wide each line may be, counted from 0 */
-    List<Line> lines(Sheet sheet, double points, IntToDoubleFunction widths) {
+    public List<Line> lines(Sheet sheet, double points, IntToDoubleFunction widths) {
         List<Line> lines = new ArrayList<>();
         List<Placed> line = new ArrayList<>();
         double space = sheet.width("n", Face.PLAIN, points) / 2;

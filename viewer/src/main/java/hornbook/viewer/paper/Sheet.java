@@ -73,7 +73,7 @@ public final class Sheet implements AutoCloseable {
         text(text, Face.SIGNS, x, y, points, grey);
     }
 
-    void text(String text, Face face, double x, double y, double points, double grey) {
+    public void text(String text, Face face, double x, double y, double points, double grey) {
         List<Typeface.Run> runs = type.runs(type.printable(text), face);
         put(on -> {
             on.setNonStrokingColor((float) grey);
@@ -92,7 +92,7 @@ public final class Sheet implements AutoCloseable {
         return width(text, Face.SIGNS, points);
     }
 
-    double width(String text, Face face, double points) {
+    public double width(String text, Face face, double points) {
         return type.width(type.printable(text), face, points);
     }
 
@@ -101,7 +101,7 @@ public final class Sheet implements AutoCloseable {
         return breaking(points, width).first(most, type.printable(text));
     }
 
-    Lines breaking(double points, double width) {
+    public Lines breaking(double points, double width) {
         return new Lines(width, line -> width(line, points));
     }
 
@@ -110,7 +110,7 @@ public final class Sheet implements AutoCloseable {
         draw(new Line2D.Double(x1, y1, x2, y2), Ink.line(width, 0));
     }
 
-    void draw(Shape outline, Ink ink) {
+    public void draw(Shape outline, Ink ink) {
         put(on -> Pencil.draw(on, outline, ink));
     }
 

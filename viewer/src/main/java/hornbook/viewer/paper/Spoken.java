@@ -1,16 +1,16 @@
 package hornbook.viewer.paper;
 
 /** Figures as a person says them. */
-final class Spoken {
+public final class Spoken {
     private static final int HOUR = 60;
 
     private Spoken() {}
 
-    static String inHundred(double chance) {
+    public static String inHundred(double chance) {
         return Math.round(100 * chance) + " in 100";
     }
 
-    static String minutes(int minutes) {
+    public static String minutes(int minutes) {
         return minutes < HOUR ? minutes + " min" : minutes / HOUR + " h " + minutes % HOUR + " min";
     }
 }

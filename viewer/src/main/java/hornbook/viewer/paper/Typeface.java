@@ -10,8 +10,8 @@ import java.util.Map;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** The bundled type in one document. A sign that a face lacks is taken from the one that has all the trade's signs. */
-final class Typeface implements AutoCloseable {
-    static final double POINT = 25.4 / 72;
+public final class Typeface implements AutoCloseable {
+    public static final double POINT = 25.4 / 72;
 
     private static final int REPLACEMENT = 0xFFFD;
 
@@ -19,12 +19,12 @@ final class Typeface implements AutoCloseable {
     private final Map<Face, Cut> cuts = new EnumMap<>(Face.class);
     private final Map<Face, Map<String, Double>> widths = new EnumMap<>(Face.class);
 
-    Typeface(PDDocument document) {
+    public Typeface(PDDocument document) {
         this.document = document;
     }
 
     /** Text of one cut. */
-    record Run(Cut cut, String text) {}
+    public record Run(Cut cut, String text) {}
 
     /** The text with what cannot be printed replaced: a break by a space, a sign the type lacks by �. */
     String printable(String text) {
@@ -41,7 +41,7 @@ final class Typeface implements AutoCloseable {
     }
 
     /** Printable text parted where the face changes. */
-    List<Run> runs(String printable, Face face) {
+    public List<Run> runs(String printable, Face face) {
         Cut wanted = cut(face);
         if (printable.codePoints().allMatch(wanted::has)) {
             return List.of(new Run(wanted, printable));
@@ -60,7 +60,7 @@ final class Typeface implements AutoCloseable {
     }
 
     /** Width in millimetres of printable text. */
-    double width(String printable, Face face, double points) {
+    public double width(String printable, Face face, double points) {
         return points
                 * widths.computeIfAbsent(face, _ -> new HashMap<>())
                         .computeIfAbsent(printable, text -> measured(text, face));

@@ -1,7 +1,7 @@
 package hornbook.viewer.paper;
 
 /** A paragraph in a column. */
-record Words(String text, double points) implements Piece {
+public record Words(String text, double points) implements Piece {
     private static final double LEADING = 1.25 * Typeface.POINT;
     private static final double BELOW = 1;
 

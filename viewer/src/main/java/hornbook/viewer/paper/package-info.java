@@ -1,8 +1,8 @@
 /**
- * What is printed: pages in true millimetres, drawer labels, the sheet of all drawings, running text.
+ * Pages in true millimetres: text that breaks and flows, drawings, and the PDF they become.
  *
- * <p>Here belong the layout of a page and the PDF it becomes. Not here: what is asked of the shop (callers bring the
- * records), which printer is used. Customers are never known here. Commands and screens may call it.
+ * <p>Here belongs what every printed sheet is made of. Not here: what a sheet says (a package each: brief, labels, orders
+ * and others), which printer is used. Customers are never known here.
  */
 @NullMarked
 package hornbook.viewer.paper;

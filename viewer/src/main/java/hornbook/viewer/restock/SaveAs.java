@@ -1,8 +1,8 @@
 package hornbook.viewer.restock;
 
-import hornbook.viewer.paper.OrderPaper;
-import hornbook.viewer.paper.OrderSheet;
 import hornbook.viewer.paper.PaperSize;
+import hornbook.viewer.paper.order.OrderPaper;
+import hornbook.viewer.paper.order.OrderSheet;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;

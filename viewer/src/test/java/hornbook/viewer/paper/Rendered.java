@@ -29,10 +29,10 @@ import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 
 /** A page as a printer would put it on paper: the picture a printed page is, measured in millimetres. */
-record Rendered(BufferedImage image, double dpi) {
+public record Rendered(BufferedImage image, double dpi) {
     private static final int DARK = 160;
 
-    static Rendered page(Path pdf, int page, double dpi) {
+    public static Rendered page(Path pdf, int page, double dpi) {
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
             return new Rendered(
                     new PDFRenderer(document).renderImageWithDPI(page - 1, (float) dpi, ImageType.RGB), dpi);
@@ -41,7 +41,7 @@ record Rendered(BufferedImage image, double dpi) {
         }
     }
 
-    static String text(Path pdf) {
+    public static String text(Path pdf) {
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
             return new PDFTextStripper().getText(document);
         } catch (IOException e) {
@@ -49,20 +49,20 @@ record Rendered(BufferedImage image, double dpi) {
         }
     }
 
-    double mm(int pixels) {
+    public double mm(int pixels) {
         return pixels * 25.4 / dpi;
     }
 
-    int pixels(double mm) {
+    public int pixels(double mm) {
         return (int) Math.round(mm * dpi / 25.4);
     }
 
-    boolean dark(int x, int y) {
+    public boolean dark(int x, int y) {
         return new Color(image.getRGB(x, y)).getGreen() < DARK;
     }
 
     /** Whether anything but white is in there; millimetres. */
-    boolean inked(Rectangle2D area) {
+    public boolean inked(Rectangle2D area) {
         for (int y = Math.max(0, pixels(area.getMinY()));
                 y < Math.min(image.getHeight(), pixels(area.getMaxY()));
                 y++) {
@@ -78,7 +78,7 @@ record Rendered(BufferedImage image, double dpi) {
     }
 
     /** As a hand-held camera sees it: turned, out of focus. */
-    Rendered photographed(double degrees, int blur) {
+    public Rendered photographed(double degrees, int blur) {
         int side = (int) Math.hypot(image.getWidth(), image.getHeight());
         BufferedImage turned = new BufferedImage(side, side, BufferedImage.TYPE_INT_RGB);
         Graphics2D on = turned.createGraphics();
@@ -96,7 +96,7 @@ record Rendered(BufferedImage image, double dpi) {
     }
 
     /** Every QR code on it, with its middle in millimetres. */
-    Map<String, double[]> codes() {
+    public Map<String, double[]> codes() {
         int[] pixels = image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
         BinaryBitmap bits = new BinaryBitmap(
                 new HybridBinarizer(new RGBLuminanceSource(image.getWidth(), image.getHeight(), pixels)));

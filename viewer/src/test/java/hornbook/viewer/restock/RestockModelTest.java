@@ -130,11 +130,11 @@ class RestockModelTest {
     @Test
     void theListIsSavedAndAFileThatCannotBeWrittenIsSaid() throws Exception {
         Path csv = folder.resolve("order.csv");
-        model.save(csv, (answer, orders, file) -> hornbook.viewer.paper.OrderSheet.write(orders, file));
+        model.save(csv, (answer, orders, file) -> hornbook.viewer.paper.order.OrderSheet.write(orders, file));
         assertThat(Files.readString(csv)).startsWith("supplier,lot,what,order").contains("lot-0766");
         model.save(
                 folder.resolve("none/order.csv"),
-                (answer, orders, file) -> hornbook.viewer.paper.OrderSheet.write(orders, file));
+                (answer, orders, file) -> hornbook.viewer.paper.order.OrderSheet.write(orders, file));
         assertThat(model.view().trouble()).contains("cannot be written");
     }
 }
