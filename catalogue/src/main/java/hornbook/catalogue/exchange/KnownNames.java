@@ -77,8 +77,11 @@ public final class KnownNames implements Names {
 
     @Override
     public Optional<String> thing(String title) {
-        String known = things.get(folded(title));
-        return known != null ? Optional.of(known) : Optional.ofNullable(things.get(folded(title.split("[,;(]", 2)[0])));
+        return Optional.ofNullable(things.get(folded(title)))
+                .or(() -> Optional.ofNullable(things.get(folded(title.split("[,;(]", 2)[0]))))
+                .or(() -> HeadWords.of(title).stream()
+                        .flatMap(words -> Optional.ofNullable(things.get(words)).stream())
+                        .findFirst());
     }
 
     private static Optional<String> only(Collection<String> found) {

@@ -40,6 +40,9 @@ public final class Confirm {
         Horn known = horn(made.horn());
         Optional<Model> model =
                 made.model().equals(Experience.UNLISTED) ? Optional.empty() : Optional.of(model(made.model()));
+        if (made.job() != null) {
+            job(made);
+        }
         Horn now = placed(known, made, model.map(Model::make).orElse(null));
         LooksWritten looks = new LooksWritten(books, known, held(known), made.looks());
         books.write("horn " + known.id() + " is " + model.map(Model::title).orElse(Experience.UNLISTED), w -> {
@@ -78,8 +81,11 @@ public final class Confirm {
 
     private String job(MadeOut seen) {
         String job = seen.job();
-        if (job == null
-                || books.find(Job.class, job)
+        if (job == null) {
+            throw new BadInput("say on which job horn " + seen.horn() + " was seen: “hornbook horn show " + seen.horn()
+                    + "” lists its jobs");
+        }
+        if (books.find(Job.class, job)
                         .filter(j -> j.horn().equals(seen.horn()))
                         .isEmpty()) {
             throw new BadInput("job “" + job + "” is no job of horn " + seen.horn() + ": “hornbook horn show "

@@ -2,19 +2,17 @@ package hornbook.shared.exchange;
 
 import hornbook.shared.shop.Contact;
 import hornbook.shared.shop.Horn;
+import hornbook.shared.shop.PersonCode;
 import hornbook.shared.store.View;
 import hornbook.shared.store.Writing;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Owners go by a code; a name on a list becomes a contact, which does not leave the books unasked. */
 final class Owners {
-    private static final Pattern CODE = Pattern.compile("[A-Z]{1,3}-?\\d{1,6}");
-
     private final Map<String, String> byName = new HashMap<>();
     private final Set<String> codes = new HashSet<>();
     private int last;
@@ -36,7 +34,7 @@ final class Owners {
         if (written.isEmpty()) {
             return null;
         }
-        return CODE.matcher(written).matches() ? written : byName.computeIfAbsent(written, name -> made(writing, name));
+        return PersonCode.is(written) ? written : byName.computeIfAbsent(written, name -> made(writing, name));
     }
 
     private String made(Writing writing, String name) {

@@ -1,5 +1,6 @@
 package hornbook.shared.job;
 
+import hornbook.shared.shop.Job;
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.RunningClock;
 import hornbook.shared.shop.TaskTime;
@@ -25,6 +26,8 @@ public final class Clocks {
     /** Minutes from midnight to midnight. */
     private static final int A_DAY = 24 * 60;
 
+    private static final int MOST = 10_000;
+
     private final Books books;
 
     public Clocks(Books books) {
@@ -49,6 +52,7 @@ public final class Clocks {
 
     /** Starts a clock on a task; the same person's other clock is stopped, as two hands do one thing. */
     public Deed start(String job, String task, int count, String who) {
+        counted(count);
         return books.write("start " + task + " on " + job, w -> {
             JobBook.open(w, job);
             running().stream().filter(clock -> clock.who().equals(who)).forEach(clock -> {
@@ -101,6 +105,15 @@ public final class Clocks {
         if (day != null && day.isAfter(books.today())) {
             throw new BadInput(day + " is yet to come: name the day it was worked");
         }
+        counted(count);
+        if (day != null) {
+            books.find(Job.class, job)
+                    .filter(on -> day.isBefore(on.tookIn().minusDays(1)))
+                    .ifPresent(on -> {
+                        throw new BadInput(day + " is before " + job + " was taken in on " + on.tookIn()
+                                + ": name the day it was worked");
+                    });
+        }
         return books.write(minutes + " min " + task + " on " + job, w -> {
             JobBook.open(w, job);
             w.put(new TaskTime(
@@ -128,6 +141,12 @@ public final class Clocks {
             JobBook.open(w, job);
             new Recount(w).of(job, task, count, minutes);
         });
+    }
+
+    private static void counted(int count) {
+        if (count < 1 || count > MOST) {
+            throw new BadInput(count + " of a task cannot be: name 1 to " + MOST);
+        }
     }
 
     private RunningClock theOne(String job, @Nullable String who) {

@@ -1,5 +1,6 @@
 package hornbook.shared.job;
 
+import hornbook.shared.shop.PersonCode;
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.Consent;
 import hornbook.shared.shop.Horn;
@@ -20,6 +21,7 @@ public final class Intake {
 
     /** Opens a job, and a horn that was not here before. */
     public Deed takeIn(TakeIn in) {
+        TakeIn.promisable(in.promised(), books.today());
         return books.write("take in: " + in.complaint(), w -> {
             String horn = in.horn() == null ? newHorn(w, in) : known(in.horn());
             String job = w.nextId(Job.class);
@@ -40,7 +42,7 @@ public final class Intake {
                     in.ownerCode(),
                     in.note()));
             if (in.agreedTo() != null) {
-                String by = in.ownerCode() == null ? "owner" : in.ownerCode();
+                String by = in.ownerCode() == null ? PersonCode.OWNER : in.ownerCode();
                 w.put(new Consent(w.nextId(Consent.class), job, books.today(), in.agreedTo(), by, ""));
             }
         });

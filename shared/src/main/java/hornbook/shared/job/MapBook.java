@@ -28,6 +28,7 @@ public final class MapBook {
      * @param value as read; mm without the unit where it is a length
      */
     public Deed measure(String job, String key, String cup, KeyField field, String value) {
+        field.refuse(value.strip());
         return books.write(field.word() + " of " + key + " on " + job, w -> {
             MapRow row = row(w, JobBook.open(w, job), key, cup);
             List<String> cells = new ArrayList<>(columns().cells(row));

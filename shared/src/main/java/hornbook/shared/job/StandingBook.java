@@ -1,5 +1,7 @@
 package hornbook.shared.job;
 
+import java.util.function.Predicate;
+import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.Timer;
 import hornbook.shared.shop.Whereabouts;
 import hornbook.shared.store.Books;
@@ -8,14 +10,26 @@ import java.time.Duration;
 
 /** What a job stands waiting for: what soaks or dries, where its pieces are. Each call is one deed. */
 public final class StandingBook {
-    private final Books books;
+    /** So begins a place that is not in the shop: with the plater. */
+    private static final String ELSEWHERE = "with ";
 
-    public StandingBook(Books books) {
+    private static final Duration LONGEST = Duration.ofDays(366);
+
+    private final Books books;
+    private final Predicate<String> known;
+
+    /** @param known whether a person means a drawer or place of the shop by that */
+    public StandingBook(Books books, Predicate<String> known) {
         this.books = books;
+        this.known = known;
     }
 
     /** Something soaks, dries or sets, and is ready after a while. */
     public Deed timer(String job, String what, Duration lasts) {
+        JobBook.said(what, "what soaks, dries or sets");
+        if (lasts.compareTo(LONGEST) > 0) {
+            throw new BadInput(lasts.toMinutes() + " minutes are more than a year: look at the number");
+        }
         return books.write(what + " on " + job, w -> {
             JobBook.open(w, job);
             var now = books.now();
@@ -28,8 +42,18 @@ public final class StandingBook {
         return books.write("timer " + timer + " is done", w -> w.retire(Timer.class, timer));
     }
 
-    /** Where the horn or a piece of it is, and what it waits for; a new word replaces the old one. */
+    /**
+     * Where the horn or a piece of it is, and what it waits for; a new word replaces the old one.
+     *
+     * @param where a drawer or place of the shop, or {@code with …} where somebody else has it
+     * @throws BadInput where there is no such place
+     */
     public Deed whereabouts(String job, String piece, String where, String waitsFor) {
+        JobBook.said(piece, "the piece");
+        if (!where.startsWith(ELSEWHERE) && !known.test(where)) {
+            throw new BadInput("there is no drawer or place “" + where + "”: “hornbook place” lists and sets up places;"
+                    + " where somebody else has it, write “with …”");
+        }
         return books.write(piece + " of " + job + ": " + where, w -> {
             JobBook.open(w, job);
             String id = w.where(Whereabouts.class, "job", job).stream()

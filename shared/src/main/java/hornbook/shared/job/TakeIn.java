@@ -1,5 +1,7 @@
 package hornbook.shared.job;
 
+import java.util.List;
+import hornbook.shared.shop.PersonCode;
 import hornbook.shared.shop.BadInput;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
@@ -31,14 +33,39 @@ public record TakeIn(
         @Nullable String agreedTo,
         String note) {
 
+    /** Kinds of job. */
+    public static final List<String> KINDS = List.of("quick", "regulate", "partial", "overhaul", "neck", "body");
+
+    /** More than a thousand hours is a slip of the finger. */
+    private static final int LONGEST_MIN = 60_000;
+
+    private static final int LONGEST_YEARS = 3;
+
     public TakeIn {
         quotable(quotedMin);
+        if (complaint.isBlank()) {
+            throw new BadInput("the complaint is empty: write what the owner says of the horn");
+        }
+        if (!KINDS.contains(kind)) {
+            throw new BadInput("“" + kind + "” is no kind of job: write one of " + String.join(", ", KINDS));
+        }
+        ownerCode = ownerCode == null ? null : PersonCode.read(ownerCode);
     }
 
     /** @throws BadInput where so many minutes can be told to nobody */
     static void quotable(@Nullable Integer minutes) {
-        if (minutes != null && minutes < 1) {
-            throw new BadInput(minutes + " minutes cannot be quoted: name one or more");
+        if (minutes != null && (minutes < 1 || minutes > LONGEST_MIN)) {
+            throw new BadInput(minutes + " minutes cannot be quoted: name 1 to " + LONGEST_MIN);
+        }
+    }
+
+    /** @throws BadInput where that day is over */
+    static void promisable(@Nullable LocalDate day, LocalDate today) {
+        if (day != null && day.isBefore(today)) {
+            throw new BadInput(day + " is over: promise a day from " + today + " on");
+        }
+        if (day != null && day.isAfter(today.plusYears(LONGEST_YEARS))) {
+            throw new BadInput(day + " is years away: look at the year");
         }
     }
 }

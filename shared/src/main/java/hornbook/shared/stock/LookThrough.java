@@ -1,5 +1,6 @@
 package hornbook.shared.stock;
 
+import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.Cabinet;
 import hornbook.shared.shop.Drawer;
 import hornbook.shared.shop.LabelState;
@@ -27,8 +28,12 @@ public final class LookThrough {
      * Drawers whose label is wrong or missing, and those not seen for long, which come last, the longest unseen first.
      *
      * @param cabinet its number or name, empty for all
+     * @throws BadInput where there is no such cabinet
      */
     public List<DrawerCard> due(String cabinet) {
+        if (!cabinet.isEmpty() && books.all(Drawer.class).stream().noneMatch(drawer -> in(drawer, cabinet))) {
+            throw new BadInput("there is no cabinet “" + cabinet + "”: “hornbook cabinet” lists them");
+        }
         return books.all(Drawer.class).stream()
                 .filter(drawer -> cabinet.isEmpty() || in(drawer, cabinet))
                 .filter(drawer -> Stock.heed(drawer, books.today()) != null)

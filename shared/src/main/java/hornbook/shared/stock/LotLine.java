@@ -6,16 +6,22 @@ import org.jspecify.annotations.Nullable;
 /**
  * A lot as it stands in the list of a drawer.
  *
+ * @param kind id of the kind of part or supply; absent where it is not known
+ * @param supplier where it is bought
+ * @param pack how many are sold together; absent where singly
  * @param count a number, or few, some or plenty
  * @param heed why not to take from it: reserve, keepsake, or that nobody knows what it is
  */
 public record LotLine(
         String id,
         String title,
+        @Nullable String kind,
         String dimensions,
         @Nullable String thread,
         String count,
         String state,
+        @Nullable String supplier,
+        @Nullable Integer pack,
         @Nullable String heed) {
     private static final String UNKNOWN = "not yet known: gauge a few and sort them out";
 
@@ -28,10 +34,13 @@ public record LotLine(
         return new LotLine(
                 lot.id(),
                 lot.title(),
+                lot.item().isEmpty() ? null : lot.item(),
                 lot.dimensions(),
                 lot.thread(),
                 lot.count().written(),
                 lot.state().name().toLowerCase(java.util.Locale.ROOT),
+                lot.supplier(),
+                lot.pack(),
                 heed(lot));
     }
 

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param kind id of the kind of part or supply
  * @param size as a person says it, {@code length 12; head 3.9}
- * @param supplier number of the supplier it is bought from
+ * @param supplier who it is bought from, by number or name
  * @param pack pieces in a pack; 0 where it is sold singly
  */
 public record LotSaid(
@@ -59,6 +59,10 @@ public record LotSaid(
             throw new BadInput("nothing about " + lot.title() + " would be otherwise: say what is to change");
         }
         return now;
+    }
+
+    LotSaid from(String id) {
+        return new LotSaid(title, kind, size, thread, material, colour, id, pack, note);
     }
 
     private static @Nullable Integer pack(int pieces) {

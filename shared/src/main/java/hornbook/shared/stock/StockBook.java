@@ -12,6 +12,7 @@ import hornbook.shared.store.Deed;
 import hornbook.shared.store.Writing;
 import hornbook.shared.supply.Judged;
 import hornbook.shared.supply.Suppliers;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.UnaryOperator;
@@ -20,6 +21,9 @@ import org.jspecify.annotations.Nullable;
 
 /** What hands do to stock. Each call is one deed that can be undone; a refusal says why and changes nothing. */
 public final class StockBook {
+    /** More than any drawer holds. */
+    private static final int MOST = 1_000_000;
+
     private final Books books;
     private final Places places;
     private final Suppliers suppliers;
@@ -90,17 +94,16 @@ public final class StockBook {
     }
 
     private Receipt answering(Receipt receipt) {
-        if (receipt.pieces() <= 0) {
-            throw new BadInput(receipt.pieces() + " pieces cannot come in: name one or more");
+        if (receipt.pieces() <= 0 || receipt.pieces() > MOST) {
+            throw new BadInput(receipt.pieces() + " pieces cannot come in: name 1 to " + MOST);
         }
-        if (receipt.unitPrice() != null && receipt.unitPrice().signum() < 0) {
-            throw new BadInput(
-                    receipt.unitPrice().toPlainString() + " is no price: write what one piece cost, as 0.85");
+        BigDecimal price = receipt.unitPrice();
+        if (price != null && price.signum() < 0) {
+            throw new BadInput(price.toPlainString() + " is no price: write what one piece cost, as 0.85");
         }
         if (receipt.order() == null) {
-            return receipt.supplier() == null
-                    ? receipt
-                    : receipt.from(suppliers.named(receipt.supplier()).id());
+            String from = receipt.supplier();
+            return from == null ? receipt : receipt.from(suppliers.named(from).id());
         }
         OpenOrder order = books.find(OpenOrder.class, receipt.order())
                 .orElseThrow(() -> new BadInput(
@@ -116,6 +119,9 @@ public final class StockBook {
 
     /** Pieces saved from a horn. */
     public Deed salvage(String lot, int pieces, String from) {
+        if (from.isBlank()) {
+            throw new BadInput("say from which horn they come, as “parts horn A”");
+        }
         return books.write("salvage " + pieces + " into " + named(lot), w -> {
             Ledger ledger = new Ledger(w, today());
             ledger.move(ledger.lot(lot), MovementKind.SALVAGE, positive(pieces), null, "from " + from);
@@ -140,8 +146,17 @@ public final class StockBook {
     /** The whole lot goes to another drawer or place. */
     public Deed move(String lot, String to) {
         Spot spot = places.spot(to);
+        refuseThere(lot, spot);
         return change(
                 lot, "move " + named(lot) + " to " + spot.id(), there -> there.lyingIn(spot.drawer(), spot.place()));
+    }
+
+    private void refuseThere(String lot, Spot spot) {
+        books.find(Lot.class, lot)
+                .filter(there -> there.lies().equals(spot.id()))
+                .ifPresent(there -> {
+                    throw new BadInput(there.title() + " lies there already: name another place");
+                });
     }
 
     /** Some of the pieces become a lot of their own, in another place or in the same. */
@@ -171,7 +186,10 @@ public final class StockBook {
             Ledger ledger = new Ledger(w, today());
             Lot from = ledger.lot(lot);
             Lot to = ledger.lot(into);
-            if (!from.item().equals(to.item()) || lot.equals(into)) {
+            if (lot.equals(into)) {
+                throw new BadInput(lot + " cannot be joined to itself: name another lot");
+            }
+            if (!from.item().equals(to.item())) {
                 throw new BadInput(lot + " is " + from.item() + ", " + into + " is " + to.item()
                         + ": only like parts can be joined");
             }
@@ -187,19 +205,23 @@ public final class StockBook {
 
     /** What it is, said anew. @throws BadInput where that cannot be, or says nothing new */
     public Deed describe(String lot, LotSaid said, SizeReader sizes) {
-        return change(lot, "what " + named(lot) + " is", there -> said.on(there, sizes));
+        String from = said.supplier();
+        LotSaid known = from == null || from.isBlank()
+                ? said
+                : said.from(suppliers.named(from).id());
+        return change(lot, "what " + named(lot) + " is", there -> known.on(there, sizes));
     }
 
     /** Set aside, and not offered unless asked for; or let go again. */
     public Deed setAside(String lot, boolean reserve) {
         String title = (reserve ? "set aside " : "release ") + named(lot);
-        return change(lot, title, there -> there.withReserve(reserve));
+        return change(lot, title, there -> otherwise(there, there.withReserve(reserve), "set aside", reserve));
     }
 
     /** Kept as a pattern and never offered; or no longer. */
     public Deed keepsake(String lot, boolean keepsake) {
         String title = keepsake ? "keep " + named(lot) + " as a pattern" : named(lot) + " is no keepsake any more";
-        return change(lot, title, there -> there.withKeepsake(keepsake));
+        return change(lot, title, there -> otherwise(there, there.withKeepsake(keepsake), "a pattern", keepsake));
     }
 
     /** Out of use; it can be brought back. */
@@ -231,6 +253,13 @@ public final class StockBook {
         return books.evenRetired(Lot.class, lot)
                 .map(there -> there.title() + " (" + lot + ")")
                 .orElse(lot);
+    }
+
+    private static Lot otherwise(Lot was, Lot now, String what, boolean is) {
+        if (now.equals(was)) {
+            throw new BadInput(was.title() + (is ? " is " : " is not ") + what + " already: nothing is to be done");
+        }
+        return now;
     }
 
     private Deed change(String lot, String title, UnaryOperator<Lot> how) {

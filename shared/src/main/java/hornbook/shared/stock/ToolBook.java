@@ -1,5 +1,6 @@
 package hornbook.shared.stock;
 
+import hornbook.shared.shop.PersonCode;
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.MemberState;
 import hornbook.shared.shop.ShopTool;
@@ -25,7 +26,7 @@ public final class ToolBook {
 
     /** Lends a member to somebody, by a code and never a name. */
     public Deed lend(String set, String member, String toCode) {
-        return change(set, member, MemberState.LENT, toCode);
+        return change(set, member, MemberState.LENT, PersonCode.read(toCode));
     }
 
     /** It is in this state from today; GOOD where it came back. */
@@ -76,7 +77,7 @@ public final class ToolBook {
     public Deed checked(String tool, String errorMm, String how) {
         ShopTool was = tool(tool);
         String error = errorMm.strip().replace(',', '.');
-        if (!error.matches("[+-]?\\d{1,3}(\\.\\d{1,6})?")) {
+        if (!error.matches("[+-]?\\d(\\.\\d{1,6})?")) {
             throw new BadInput(
                     "“" + errorMm + "” is no error in mm: write what it reads less what is true, as +0.02 or -0.01");
         }

@@ -65,7 +65,7 @@ public final class Suppliers {
         return find(called)
                 .orElseThrow(() -> new BadInput("there is no supplier “" + called
                         + "”: “hornbook supplier” lists those there are, “hornbook supplier new \"" + called
-                        + "\"” makes one"));
+                        + "\"” makes one, as does Suppliers on the screen Restock"));
     }
 
     private Optional<Supplier> find(String called) {

@@ -34,7 +34,7 @@ class BenchTest {
     @BeforeEach
     void aHornIsTakenIn() {
         books = SmallShop.open(folder);
-        standing = new StandingBook(books);
+        standing = new StandingBook(books, "hook 2"::equals);
         clocks = new Clocks(books);
         LocalDate promised = books.today().plusDays(9);
         job = books.touched(

@@ -103,7 +103,7 @@ class JobBookTest {
     @Test
     void whatRunsEndsWithTheJobInTheSameDeed() {
         clocks.start(job, "task-inspect", 1, "N.O.");
-        new StandingBook(books).timer(job, "penetrant", Duration.ofMinutes(90));
+        new StandingBook(books, "hook 2"::equals).timer(job, "penetrant", Duration.ofMinutes(90));
         Deed deed = new Closing(books).close(job, new Ended(Went.FAIR, "", true));
         Standing after = new Jobs(books).job(job).orElseThrow().standing();
         assertThat(after.clocks()).isEmpty();
@@ -142,8 +142,8 @@ class JobBookTest {
     @Test
     void whatCannotBeIsNotWrittenDown() {
         BigDecimal size = BigDecimal.valueOf(31);
-        refused(() -> jobs.pad(job, new PadFitted("cup-f", null, size.negate(), null, null, "")), "no pad");
-        refused(() -> jobs.pad(job, new PadFitted("cup-f", null, size, null, "lot-9999", "")), "no lot lot-9999");
+        refused(() -> jobs.pad(job, new PadFitted("cup-f", null, size.negate(), null, null, "", false)), "no pad");
+        refused(() -> jobs.pad(job, new PadFitted("cup-f", null, size, null, "lot-9999", "", false)), "no lot lot-9999");
         refused(() -> clocks.told(job, "task-inspect", 1, 1441, null, "N.O."), "more than a day");
         refused(() -> clocks.told(job, "task-inspect", 1, 5, books.today().plusDays(1), "N.O."), "yet to come");
         refused(() -> jobs.change(job, new JobChange(null, null, -3, null)), "cannot be quoted");

@@ -1,5 +1,6 @@
 package hornbook.viewer.bench;
 
+import hornbook.shared.job.TakeIn;
 import hornbook.viewer.widget.Words;
 import java.util.List;
 import javafx.scene.control.TextField;
@@ -10,7 +11,7 @@ import javafx.scene.layout.VBox;
 
 /** Why a horn is here that is not in the books yet: it is taken in with that. */
 final class ReasonFields extends VBox {
-    private static final List<String> KINDS = List.of("quick", "regulate", "partial", "overhaul", "neck", "body");
+    private static final List<String> KINDS = TakeIn.KINDS;
 
     private final TextField complaint = new TextField();
     private final ToggleGroup kinds = new ToggleGroup();

@@ -60,10 +60,7 @@ final class ChangeLotCommand extends StockDeed.OnLot {
 
     @Override
     Deed done(Workshop workshop) {
-        String from = supplier == null || supplier.isBlank()
-                ? supplier
-                : workshop.suppliers().named(supplier).id();
-        LotSaid said = new LotSaid(title, kind(workshop), size, thread, material, colour, from, pack, note);
+        LotSaid said = new LotSaid(title, kind(workshop), size, thread, material, colour, supplier, pack, note);
         return workshop.stockBook().describe(lot, said, workshop.sizes().reader());
     }
 

@@ -35,6 +35,7 @@ public final class Cli {
         new Commands(frame, window).into(line, List.of(words));
         line.registerConverter(BigDecimal.class, Numbers::decimal);
         line.registerConverter(Integer.class, Numbers::whole);
+        line.registerConverter(Long.class, Numbers::number);
         line.registerConverter(int.class, Numbers::whole);
         HelpPage.openWithExamples(line);
         line.setOut(around.out());

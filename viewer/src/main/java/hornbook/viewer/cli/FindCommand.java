@@ -1,5 +1,6 @@
 package hornbook.viewer.cli;
 
+import hornbook.shared.shop.BadInput;
 import hornbook.indexer.search.Answer;
 import hornbook.indexer.search.Hit;
 import hornbook.indexer.search.Question;
@@ -46,6 +47,9 @@ final class FindCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         return frame.reading(workshop -> {
+            if (limit < 1) {
+                throw new BadInput("--limit " + limit + " shows nothing: name 1 or more");
+            }
             Answer answer = workshop.search().find(new Question(String.join(" ", words), limit, Set.copyOf(kinds)));
             return answer.hits().isEmpty()
                     ? frame.nothing(answer, out -> out.println("nothing found for “" + String.join(" ", words) + "”"))

@@ -67,8 +67,9 @@ final class JobFind extends OnJob {
         if (!unit.isEmpty() && !NUMBER.matcher(value).matches()) {
             throw new BadInput("“" + value + "” " + unit + ": with a unit it has to be a number, as 31.2");
         }
-        if (where.startsWith("cup-") && workshop.catalogue().entry(where).isEmpty()) {
-            throw new BadInput("there is no cup “" + where + "”: look it up with “hornbook find cup”");
+        workshop.refuseNoCup(where);
+        if (unit.equals("mm") && value.startsWith("-")) {
+            throw new BadInput(value + " mm is below nought: a size is not");
         }
         if (tool != null && workshop.tools().all().stream().noneMatch(t -> t.id().equals(tool))) {
             throw new BadInput("there is no tool “" + tool + "” in the shop: see “hornbook tool”");

@@ -1,5 +1,6 @@
 package hornbook.viewer.cli;
 
+import hornbook.shared.shop.BadInput;
 import hornbook.catalogue.entry.Cup;
 import hornbook.shared.job.KeyField;
 import hornbook.shared.store.Deed;
@@ -30,6 +31,12 @@ final class JobKey extends OnJob {
     @Override
     Deed done(Workshop workshop) {
         KeyField field = new OneOf<>(List.of(KeyField.values()), KeyField::word).read(what, "is not measured on a key");
+        workshop.refuseNoCup(key);
+        if (field == KeyField.THREAD) {
+            workshop.sizes().reader().threads(value).refusal().ifPresent(why -> {
+                throw new BadInput("thread: " + why);
+            });
+        }
         Cup cup = workshop.catalogue().cups().get(key);
         return workshop.mapBook()
                 .measure(job, cup == null ? key : cup.title(), cup == null ? "" : cup.id(), field, value);

@@ -1,5 +1,6 @@
 package hornbook.viewer.cli;
 
+import hornbook.catalogue.called.Called;
 import hornbook.shared.job.PadFitted;
 import hornbook.shared.store.Deed;
 import hornbook.viewer.workshop.Workshop;
@@ -29,12 +30,16 @@ final class JobPad extends OnJob {
     @Nullable
     BigDecimal thickness;
 
+    @Option(names = "--again", description = "Another pad went in where there is one by the books.")
+    boolean again;
+
     JobPad(Frame frame) {
         super(frame);
     }
 
     @Override
     Deed done(Workshop workshop) {
-        return workshop.jobBook().pad(job, new PadFitted(cup, null, size, thickness, lot, ""));
+        String into = Called.cups(workshop.catalogue()).find(cup).id();
+        return workshop.jobBook().pad(job, new PadFitted(into, null, size, thickness, lot, "", again));
     }
 }

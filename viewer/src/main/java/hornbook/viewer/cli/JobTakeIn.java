@@ -66,6 +66,7 @@ final class JobTakeIn extends JobDeed {
 
     @Override
     Deed done(Workshop workshop) {
+        OneOf.valueOf(workshop.catalogue().traits().get("family-member"), instrument, "is no instrument that is known");
         return workshop.intake()
                 .takeIn(new TakeIn(
                         horn, instrument, serial, mark, kind, complaint, promised, quoted, owner, agreed, note));

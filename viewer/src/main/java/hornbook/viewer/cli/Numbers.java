@@ -15,6 +15,14 @@ final class Numbers {
         }
     }
 
+    static long number(String text) {
+        try {
+            return Long.parseLong(text.strip());
+        } catch (NumberFormatException notOne) {
+            throw new TypeConversionException("“" + text + "” is no whole number; write it as 12");
+        }
+    }
+
     static int whole(String text) {
         try {
             return Integer.parseInt(text.strip());

@@ -1,5 +1,8 @@
 package hornbook.viewer.cli;
 
+import org.jspecify.annotations.Nullable;
+import hornbook.catalogue.entry.TraitValue;
+import hornbook.catalogue.entry.Trait;
 import hornbook.shared.shop.BadInput;
 import java.util.List;
 import java.util.Locale;
@@ -22,6 +25,13 @@ final class OneOf<T> {
         return new OneOf<>(
                 List.of(constants),
                 constant -> constant.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    }
+
+    /** @throws BadInput where the trait has no such value */
+    static void valueOf(@Nullable Trait trait, String text, String refused) {
+        if (trait != null) {
+            new OneOf<>(trait.values(), TraitValue::id).read(text, refused);
+        }
     }
 
     /**

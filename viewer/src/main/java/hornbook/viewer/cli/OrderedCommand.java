@@ -55,10 +55,18 @@ final class OrderedCommand extends OneDeed {
             if (equals < 0) {
                 pieces.put(lot, listed(lot, lines));
             } else {
-                pieces.put(lot.substring(0, equals), Numbers.whole(lot.substring(equals + 1)));
+                pieces.put(lot.substring(0, equals), many(lot, lot.substring(equals + 1)));
             }
         }
         return pieces;
+    }
+
+    private static int many(String said, String number) {
+        try {
+            return Integer.parseInt(number.strip());
+        } catch (NumberFormatException e) {
+            throw new BadInput("“" + said + "” says not how many: write it as lot-0748=12");
+        }
     }
 
     private static int listed(String lot, List<RestockLine> lines) {

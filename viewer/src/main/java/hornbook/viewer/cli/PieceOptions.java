@@ -1,5 +1,6 @@
 package hornbook.viewer.cli;
 
+import hornbook.catalogue.called.Called;
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.LotState;
 import hornbook.shared.stock.Piece;
@@ -55,11 +56,7 @@ final class PieceOptions {
 
     /** @throws BadInput where no kind of part or supply is called that */
     static String kindNamed(String kind, Workshop workshop) {
-        return workshop.names()
-                .thing(kind)
-                .orElseThrow(() -> new BadInput("--kind “" + kind
-                        + "” is no kind of part or supply known here: look it up with “hornbook find " + kind
-                        + " --kind part”"));
+        return Called.stock(workshop.catalogue()).find(kind).id();
     }
 
     private LotState state(LotState usual) {

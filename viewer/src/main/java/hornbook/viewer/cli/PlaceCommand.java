@@ -1,5 +1,6 @@
 package hornbook.viewer.cli;
 
+import hornbook.catalogue.called.Called;
 import hornbook.shared.stock.PlaceFront;
 import hornbook.viewer.workshop.Workshop;
 import java.io.PrintWriter;
@@ -47,7 +48,7 @@ final class PlaceCommand implements Callable<Integer> {
     }
 
     private int setUp(Workshop workshop) {
-        workshop.placeBook().add(name, kind, where, model, note);
+        workshop.placeBook().add(name, kind, where, model == null ? null : Called.models(workshop.catalogue()).find(model).id(), note);
         PlaceFront made = workshop.furniture().places().getLast();
         return frame.answer(made, out -> line(out, made));
     }

@@ -19,6 +19,7 @@ enum Act {
     SET_ASIDE("Set aside", 'a', true),
     FIT("Make it fit", 'f', true),
     KEEPSAKE("Keep as pattern", 'e', true),
+    DESCRIBE("Put right", 'd', true),
     RETIRE("Out of use", 'x', true),
     LABEL("Label", 'l', false),
     NEW("Something new", 'i', false),

@@ -1,5 +1,9 @@
 package hornbook.viewer.hand;
 
+import org.jspecify.annotations.Nullable;
+import hornbook.shared.stock.LotSaid;
+import hornbook.shared.stock.LotLine;
+import hornbook.shared.shop.BadInput;
 import hornbook.shared.measure.SizeReader;
 import hornbook.shared.shop.LotState;
 import hornbook.shared.stock.Piece;
@@ -40,6 +44,54 @@ public final class Described {
                                         new Choice("salvaged", "salvaged"),
                                         new Choice("blank", "stock to be worked")))
                         .holding(likely.name().toLowerCase(Locale.ROOT)));
+    }
+
+    /** What is written down of a lot that is there, to be put right. */
+    static List<Field> again(LotLine lot) {
+        return List.of(
+                Field.text("title", "What it is", lot.title()),
+                Field.text("kind", "Kind of part or supply", or(lot.kind())),
+                Field.number("thread", "Thread, as 3-48", or(lot.thread())),
+                Field.text("size", "Size, as length 12; head 3.9", lot.dimensions()),
+                Field.text("supplier", "Where it is bought", or(lot.supplier())),
+                Field.number("pack", "Sold together", lot.pack() == null ? "" : String.valueOf(lot.pack())));
+    }
+
+    private static String or(@Nullable String text) {
+        return text == null ? "" : text;
+    }
+
+    /** @throws BadInput where a kind or a number cannot be used */
+    LotSaid said(LotLine lot, Answers answers) {
+        String pack = answers.text("pack");
+        return new LotSaid(
+                answers.text("title"),
+                kind(lot, answers),
+                answers.text("size").equals(lot.dimensions()) ? null : answers.text("size"),
+                answers.text("thread"),
+                null,
+                null,
+                answers.text("supplier"),
+                pack.isEmpty() ? 0 : answers.whole("pack", "how many are sold together"),
+                null);
+    }
+
+    /** A lot that had no kind takes the one that its new name says. */
+    private @Nullable String kind(LotLine lot, Answers answers) {
+        String told = answers.text("kind");
+        if (told.equals(or(lot.kind()))) {
+            return lot.kind() == null ? kinds.of(answers.text("title")) : null;
+        }
+        String known = kinds.of(told);
+        if (known.isEmpty() && !told.isEmpty()) {
+            throw new BadInput(
+                    "“" + told + "” is no kind of part or supply known here: write it as Find calls it, as pivot screw");
+        }
+        return known;
+    }
+
+    SizeReader sizes() {
+        return sizes.get();
     }
 
     /** @throws hornbook.shared.shop.BadInput where title, size or thread cannot be used */

@@ -47,6 +47,7 @@ public final class Hands {
             case JOIN -> stock.join(id, answers.needed("into", "which lot"));
             case SET_ASIDE -> stock.setAside(id, !reserve(lot));
             case KEEPSAKE -> stock.keepsake(id, !keepsake(lot));
+            case DESCRIBE -> stock.describe(id, described.said(lot, answers), described.sizes());
             case RETIRE -> stock.retire(id);
             case SORT_OUT, FIT, LABEL, NEW, STRIP, LOOK ->
                 throw new IllegalArgumentException(act + " is not done to a lot at once");
@@ -102,7 +103,7 @@ public final class Hands {
         String from = answers.text("from");
         return answers.text("how").equals("saved")
                 ? stock.salvage(lot, pieces, from.isEmpty() ? "a horn" : from)
-                : stock.receive(lot, new Receipt(pieces, null, null, null, null, from));
+                : stock.receive(lot, new Receipt(pieces, from.isEmpty() ? null : from, null, null, null, ""));
     }
 
     private Deed something(DrawerCard card, Answers answers) {

@@ -49,6 +49,7 @@ final class Questions {
             case SPLIT ->
                 Optional.of(new Ask(title, "Split off", Field.number("pieces", "How many", "1"), to(id(view))));
             case JOIN -> join(title, lot, view);
+            case DESCRIBE -> Optional.of(new Ask(title, Described.again(lot), "Put right", null));
             case SORT_OUT -> Optional.of(SortingOut.what(lot));
             default -> Optional.empty();
         };

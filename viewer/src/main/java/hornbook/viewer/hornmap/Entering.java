@@ -86,7 +86,7 @@ public final class Entering {
 
     /** The pad that was proposed, out of its lot. @throws BadInput where it is gone meanwhile */
     Deed fit(String job, Assignment pad) {
-        return jobs.pad(job, new PadFitted(pad.cup(), pad.diameter(), pad.size(), pad.thickness(), pad.lot(), ""));
+        return jobs.pad(job, new PadFitted(pad.cup(), pad.diameter(), pad.size(), pad.thickness(), pad.lot(), "", false));
     }
 
     /** A pad out of the stack of that size, where the books have one; else written down without taking any. */
@@ -99,6 +99,6 @@ public final class Entering {
         CupLine.Size inside = cup.inside();
         BigDecimal measured = inside != null && inside.own() ? BigDecimal.valueOf(inside.mm()) : null;
         String note = lot.isPresent() ? "" : "out of no lot: the books have none of that size";
-        return jobs.pad(job, new PadFitted(cup.cup(), measured, size, null, lot.orElse(null), note));
+        return jobs.pad(job, new PadFitted(cup.cup(), measured, size, null, lot.orElse(null), note, true));
     }
 }

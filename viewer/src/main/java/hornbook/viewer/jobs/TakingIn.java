@@ -14,7 +14,7 @@ import java.util.function.Supplier;
 
 /** A horn comes in: what the owner says, and what is agreed at the counter. */
 public final class TakingIn implements Acts {
-    private static final List<Choice> KINDS = Given.choices("overhaul", "partial", "regulate", "quick", "neck", "body");
+    private static final List<Choice> KINDS = Given.choices(TakeIn.KINDS.toArray(String[]::new));
     private static final List<Choice> MEMBERS =
             Given.choices("alto", "tenor", "soprano", "baritone", "sopranino", "c-melody", "bass", "other");
 

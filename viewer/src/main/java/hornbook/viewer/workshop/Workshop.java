@@ -169,7 +169,7 @@ public final class Workshop implements AutoCloseable {
 
     /** What soaks, and where the pieces of a horn are. */
     public StandingBook standingBook() {
-        return new StandingBook(books);
+        return new StandingBook(books, called -> stock().drawer(called).isPresent());
     }
 
     public Closing closing() {
@@ -195,12 +195,22 @@ public final class Workshop implements AutoCloseable {
         return new Photos(books);
     }
 
+    /** @throws BadInput where that is called a cup and is none */
+    public void refuseNoCup(String id) {
+        if (id.startsWith("cup-") && !catalogue().cups().containsKey(id)) {
+            throw new BadInput("there is no cup “" + id + "”: look it up with “hornbook find cup”");
+        }
+    }
+
     public Clocks clocks() {
         return new Clocks(books);
     }
 
     /** Whose hands: as told, else who clocked most, which is the shop's owner. */
     public String worker(@Nullable String told) {
+        if (told != null && !told.matches("\\p{L}[\\p{L}\\d.]{0,7}")) {
+            throw new BadInput("those are no initials: write who worked as N.O., and never a name");
+        }
         return told != null ? told : clocks().usual();
     }
 

@@ -98,6 +98,29 @@ class HandModelTest {
     }
 
     @Test
+    void whatALotIsIsPutRightAndANameThatIsNoKindIsRefused() {
+        hand.begin(Act.DESCRIBE);
+        assertThat(hand.view().ask().fields().get(1).text()).isEqualTo("part-reso-snap");
+        answer("title", "snap-on disc", "kind", "banana", "size", "", "thread", "", "supplier", "", "pack", "");
+        assertThat(hand.view().ask().trouble()).contains("no kind");
+        String size = lot("lot-0262").dimensions();
+        answer("title", "snap disc", "kind", "part-reso-snap", "size", size, "supplier", "marlbeck", "pack", "4");
+        assertThat(lot("lot-0262"))
+                .extracting(Lot::title, Lot::dimensions, Lot::supplier, Lot::pack)
+                .containsExactly("snap disc", size, "sup-v-marlbeck", 4);
+    }
+
+    @Test
+    void whatWasBoughtNamesWhoSentItAndNobodyIsRefused() {
+        hand.begin(Act.PUT_IN);
+        answer("pieces", "2", "how", "bought", "from", "NOBODY");
+        assertThat(hand.view().ask().trouble()).contains("no supplier");
+        answer("pieces", "2", "how", "bought", "from", "Marlbeck");
+        assertThat(lot("lot-0262").count().written()).isEqualTo("5");
+        assertThat(lot("lot-0262").supplier()).isEqualTo("sup-v-marlbeck");
+    }
+
+    @Test
     void theJobWhoseClockRunsIsOfferedThenTheOneLastTakenFor() {
         hand.begin(Act.TAKE);
         assertThat(hand.view().ask().fields().get(1).text()).isEmpty();
