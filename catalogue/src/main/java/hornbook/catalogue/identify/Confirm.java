@@ -85,9 +85,7 @@ public final class Confirm {
             throw new BadInput("say on which job horn " + seen.horn() + " was seen: “hornbook horn show " + seen.horn()
                     + "” lists its jobs");
         }
-        if (books.find(Job.class, job)
-                        .filter(j -> j.horn().equals(seen.horn()))
-                        .isEmpty()) {
+        if (books.find(Job.class, job).filter(j -> j.horn().equals(seen.horn())).isEmpty()) {
             throw new BadInput("job “" + job + "” is no job of horn " + seen.horn() + ": “hornbook horn show "
                     + seen.horn() + "” lists its jobs");
         }

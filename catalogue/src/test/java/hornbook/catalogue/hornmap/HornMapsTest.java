@@ -112,7 +112,8 @@ class HornMapsTest {
         Model was = demo.catalogue().models().get("m-brindlow-nightferry-tenor");
         new JobBook(demo.books()).tookDown("j-0243", "neck", "one thumb screw", "");
         new MapBook(demo.books()).measure("j-0243", "F", "cup-f", KeyField.ROD_DIAMETER, "2.38");
-        new JobBook(demo.books()).pad("j-0243", new PadFitted("cup-f", null, new BigDecimal("36.5"), null, null, "", false));
+        new JobBook(demo.books())
+                .pad("j-0243", new PadFitted("cup-f", null, new BigDecimal("36.5"), null, null, "", false));
         assertThat(before.of("j-0243").orElseThrow().says())
                 .anyMatch(line -> line.contains("taking down"))
                 .anyMatch(line -> line.startsWith("key F"));

@@ -1,7 +1,7 @@
 package hornbook.shared.job;
 
-import hornbook.shared.shop.Job;
 import hornbook.shared.shop.BadInput;
+import hornbook.shared.shop.Job;
 import hornbook.shared.shop.RunningClock;
 import hornbook.shared.shop.TaskTime;
 import hornbook.shared.store.Books;

@@ -1,11 +1,11 @@
 package hornbook.shared.job;
 
-import hornbook.shared.shop.PersonCode;
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.Consent;
 import hornbook.shared.shop.Horn;
 import hornbook.shared.shop.Job;
 import hornbook.shared.shop.JobStatus;
+import hornbook.shared.shop.PersonCode;
 import hornbook.shared.store.Books;
 import hornbook.shared.store.Deed;
 import hornbook.shared.store.Writing;

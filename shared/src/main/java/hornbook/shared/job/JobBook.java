@@ -1,7 +1,5 @@
 package hornbook.shared.job;
 
-import java.math.BigDecimal;
-import hornbook.shared.shop.PersonCode;
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.Consent;
 import hornbook.shared.shop.Finding;
@@ -10,10 +8,12 @@ import hornbook.shared.shop.Lot;
 import hornbook.shared.shop.Movement;
 import hornbook.shared.shop.MovementKind;
 import hornbook.shared.shop.PadUsed;
+import hornbook.shared.shop.PersonCode;
 import hornbook.shared.shop.TakenDown;
 import hornbook.shared.store.Books;
 import hornbook.shared.store.Deed;
 import hornbook.shared.store.Writing;
+import java.math.BigDecimal;
 import java.util.LinkedHashSet;
 import java.util.List;
 

@@ -1,7 +1,7 @@
 package hornbook.shared.job;
 
-import java.util.List;
 import hornbook.shared.shop.BadInput;
+import java.util.List;
 
 /** What can be measured on a key of a horn. Numbers are mm, as {@code 2.38}. */
 public enum KeyField {

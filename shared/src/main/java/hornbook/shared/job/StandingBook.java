@@ -1,12 +1,12 @@
 package hornbook.shared.job;
 
-import java.util.function.Predicate;
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.Timer;
 import hornbook.shared.shop.Whereabouts;
 import hornbook.shared.store.Books;
 import hornbook.shared.store.Deed;
 import java.time.Duration;
+import java.util.function.Predicate;
 
 /** What a job stands waiting for: what soaks or dries, where its pieces are. Each call is one deed. */
 public final class StandingBook {

@@ -1,9 +1,9 @@
 package hornbook.shared.job;
 
-import java.util.List;
-import hornbook.shared.shop.PersonCode;
 import hornbook.shared.shop.BadInput;
+import hornbook.shared.shop.PersonCode;
 import java.time.LocalDate;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -1,8 +1,8 @@
 package hornbook.shared.stock;
 
-import hornbook.shared.shop.PersonCode;
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.MemberState;
+import hornbook.shared.shop.PersonCode;
 import hornbook.shared.shop.ShopTool;
 import hornbook.shared.shop.ToolMember;
 import hornbook.shared.store.Books;

@@ -143,7 +143,9 @@ class JobBookTest {
     void whatCannotBeIsNotWrittenDown() {
         BigDecimal size = BigDecimal.valueOf(31);
         refused(() -> jobs.pad(job, new PadFitted("cup-f", null, size.negate(), null, null, "", false)), "no pad");
-        refused(() -> jobs.pad(job, new PadFitted("cup-f", null, size, null, "lot-9999", "", false)), "no lot lot-9999");
+        refused(
+                () -> jobs.pad(job, new PadFitted("cup-f", null, size, null, "lot-9999", "", false)),
+                "no lot lot-9999");
         refused(() -> clocks.told(job, "task-inspect", 1, 1441, null, "N.O."), "more than a day");
         refused(() -> clocks.told(job, "task-inspect", 1, 5, books.today().plusDays(1), "N.O."), "yet to come");
         refused(() -> jobs.change(job, new JobChange(null, null, -3, null)), "cannot be quoted");

@@ -1,9 +1,9 @@
 package hornbook.viewer.cli;
 
-import hornbook.shared.shop.BadInput;
 import hornbook.indexer.search.Answer;
 import hornbook.indexer.search.Hit;
 import hornbook.indexer.search.Question;
+import hornbook.shared.shop.BadInput;
 import java.io.PrintWriter;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;

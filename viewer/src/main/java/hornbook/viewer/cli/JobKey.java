@@ -1,8 +1,8 @@
 package hornbook.viewer.cli;
 
-import hornbook.shared.shop.BadInput;
 import hornbook.catalogue.entry.Cup;
 import hornbook.shared.job.KeyField;
+import hornbook.shared.shop.BadInput;
 import hornbook.shared.store.Deed;
 import hornbook.viewer.workshop.Workshop;
 import java.util.List;

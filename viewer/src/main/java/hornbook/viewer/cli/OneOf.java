@@ -1,13 +1,13 @@
 package hornbook.viewer.cli;
 
-import org.jspecify.annotations.Nullable;
-import hornbook.catalogue.entry.TraitValue;
 import hornbook.catalogue.entry.Trait;
+import hornbook.catalogue.entry.TraitValue;
 import hornbook.shared.shop.BadInput;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** A word on the line that must be one of a few. */
 final class OneOf<T> {

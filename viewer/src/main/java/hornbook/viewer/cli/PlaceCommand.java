@@ -48,7 +48,17 @@ final class PlaceCommand implements Callable<Integer> {
     }
 
     private int setUp(Workshop workshop) {
-        workshop.placeBook().add(name, kind, where, model == null ? null : Called.models(workshop.catalogue()).find(model).id(), note);
+        workshop.placeBook()
+                .add(
+                        name,
+                        kind,
+                        where,
+                        model == null
+                                ? null
+                                : Called.models(workshop.catalogue())
+                                        .find(model)
+                                        .id(),
+                        note);
         PlaceFront made = workshop.furniture().places().getLast();
         return frame.answer(made, out -> line(out, made));
     }

@@ -1,11 +1,10 @@
 package hornbook.viewer.hand;
 
-import org.jspecify.annotations.Nullable;
-import hornbook.shared.stock.LotSaid;
-import hornbook.shared.stock.LotLine;
-import hornbook.shared.shop.BadInput;
 import hornbook.shared.measure.SizeReader;
+import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.LotState;
+import hornbook.shared.stock.LotLine;
+import hornbook.shared.stock.LotSaid;
 import hornbook.shared.stock.Piece;
 import hornbook.viewer.ask.Answers;
 import hornbook.viewer.ask.Field;
@@ -13,6 +12,7 @@ import hornbook.viewer.ask.Field.Choice;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /** What a piece in hand is, as a person says it. */
 public final class Described {
@@ -84,8 +84,8 @@ public final class Described {
         }
         String known = kinds.of(told);
         if (known.isEmpty() && !told.isEmpty()) {
-            throw new BadInput(
-                    "“" + told + "” is no kind of part or supply known here: write it as Find calls it, as pivot screw");
+            throw new BadInput("“" + told
+                    + "” is no kind of part or supply known here: write it as Find calls it, as pivot screw");
         }
         return known;
     }

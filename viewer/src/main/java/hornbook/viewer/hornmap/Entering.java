@@ -86,7 +86,8 @@ public final class Entering {
 
     /** The pad that was proposed, out of its lot. @throws BadInput where it is gone meanwhile */
     Deed fit(String job, Assignment pad) {
-        return jobs.pad(job, new PadFitted(pad.cup(), pad.diameter(), pad.size(), pad.thickness(), pad.lot(), "", false));
+        return jobs.pad(
+                job, new PadFitted(pad.cup(), pad.diameter(), pad.size(), pad.thickness(), pad.lot(), "", false));
     }
 
     /** A pad out of the stack of that size, where the books have one; else written down without taking any. */

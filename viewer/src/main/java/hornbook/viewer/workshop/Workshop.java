@@ -39,6 +39,7 @@ import hornbook.shared.restock.Restock;
 import hornbook.shared.restock.RestockQuestion;
 import hornbook.shared.setting.Setting;
 import hornbook.shared.setting.SettingBook;
+import hornbook.shared.shop.BadInput;
 import hornbook.shared.stock.Alike;
 import hornbook.shared.stock.BagBook;
 import hornbook.shared.stock.CabinetBook;

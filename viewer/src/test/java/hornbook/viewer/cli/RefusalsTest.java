@@ -26,10 +26,7 @@ class RefusalsTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
             job where j-0239 horn "the moon" | there is no drawer or place
             job where j-0239 "" "hook 2" | the piece is empty
             job key j-0239 cup-f rod-diameter -2.38 | no size on a key
@@ -87,7 +84,10 @@ class RefusalsTest {
                 .map(word -> word.group(1) != null ? word.group(1) : word.group(2))
                 .toArray(String[]::new));
         assertThat(code).as(line).isEqualTo(ExitCode.BAD_INPUT);
-        assertThat(called.err.toString()).contains(told).doesNotContain("Somebody").hasLineCount(1);
+        assertThat(called.err.toString())
+                .contains(told)
+                .doesNotContain("Somebody")
+                .hasLineCount(1);
         assertThat(deeds(shop)).as("nothing is done").isEqualTo(before);
     }
 
@@ -100,7 +100,8 @@ class RefusalsTest {
     /** The pad that is in the cup is named; with a word another goes in. */
     @org.junit.jupiter.api.Test
     void aSecondPadInOneCupIsAskedAbout() {
-        Map<String, String> shop = Map.of("HORNBOOK_SHOP", folder.resolve("shop").toString());
+        Map<String, String> shop =
+                Map.of("HORNBOOK_SHOP", folder.resolve("shop").toString());
         CalledCli first = new CalledCli(shop, "Linux", folder);
         assertThat(first.run("job", "pad", "j-0240", "cup-f", "31.5")).isZero();
         CalledCli second = new CalledCli(shop, "Linux", folder);
