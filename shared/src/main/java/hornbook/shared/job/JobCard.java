@@ -29,6 +29,7 @@ public record JobCard(
         int minutes,
         List<String> quirksMet,
         String note,
+        List<PlannedLine> planned,
         List<TaskLine> tasks,
         List<FindingLine> findings,
         List<PartLine> parts,
@@ -37,6 +38,9 @@ public record JobCard(
         List<ConsentLine> consents,
         List<DownLine> takenDown,
         List<PhotoLine> photos) {
+
+    /** Work that is planned: a task, and how many cups, keys, screws. */
+    public record PlannedLine(String task, int count) {}
 
     /** Minutes on a task; one clocked on several days is added up. */
     public record TaskLine(String task, int count, int minutes, String who) {}

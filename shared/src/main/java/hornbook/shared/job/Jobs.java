@@ -101,6 +101,7 @@ public final class Jobs {
                 tasks.stream().mapToInt(TaskLine::minutes).sum(),
                 job.quirksMet(),
                 job.note(),
+                new PlannedWork(books).of(job.id()),
                 tasks,
                 findings(job.id()),
                 parts(job.id()),

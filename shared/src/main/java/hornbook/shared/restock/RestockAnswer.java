@@ -7,4 +7,15 @@ import java.util.List;
  *
  * @param remarks what is wrong with the books, a line each
  */
-public record RestockAnswer(List<RestockLine> lines, List<String> remarks) {}
+public record RestockAnswer(List<RestockLine> lines, List<String> remarks) {
+
+    /** Lines to order. */
+    public List<RestockLine> toOrder() {
+        return lines.stream().filter(line -> line.order() > 0).toList();
+    }
+
+    /** Lines that ask for something before anything is ordered. */
+    public List<RestockLine> toDoFirst() {
+        return lines.stream().filter(line -> line.order() == 0).toList();
+    }
+}

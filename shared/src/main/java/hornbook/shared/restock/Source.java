@@ -15,6 +15,9 @@ record Source(Optional<Supplier> supplier, Deliveries deliveries, Optional<Strin
 
     /** When the goods come, as the end of a sentence. */
     String days() {
+        if (avoid.isPresent()) {
+            return supplier.map(s -> s.name() + " is to be avoided").orElse("it is to be avoided");
+        }
         return supplier.map(s -> deliveries
                         .typical()
                         .map(days -> s.name() + (days == 0 ? " has it the same day" : " takes " + days + " days or so"))
@@ -24,7 +27,7 @@ record Source(Optional<Supplier> supplier, Deliveries deliveries, Optional<Strin
 
     List<String> remarks() {
         List<String> remarks = new ArrayList<>();
-        supplier.filter(s -> !deliveries.enough()).ifPresent(s -> remarks.add(few(s)));
+        supplier.filter(s -> avoid.isEmpty() && !deliveries.enough()).ifPresent(s -> remarks.add(few(s)));
         avoid.ifPresent(why -> remarks.add(why
                 + deliveries
                         .typical()
@@ -36,10 +39,12 @@ record Source(Optional<Supplier> supplier, Deliveries deliveries, Optional<Strin
     private String few(Supplier supplier) {
         return deliveries
                 .typical()
-                .map(days -> "%s: %d on record, so %d days half as many more or less are reckoned with"
-                        .formatted(supplier.name(), deliveries.days().size(), days))
-                .orElse(
-                        "%s: no delivery on record, so %d days half as many more or less are reckoned with: ask how long"
-                                .formatted(supplier.name(), Wait.UNKNOWN_DAYS));
+                .map(days -> supplier.name() + ": " + deliveries.days().size()
+                        + (deliveries.days().size() == 1 ? " delivery" : " deliveries") + " on record" + between(days))
+                .orElse(supplier.name() + ": no delivery on record" + between(Wait.UNKNOWN_DAYS) + ": ask how long");
+    }
+
+    private static String between(int days) {
+        return ", so anything from %d to %d days is reckoned with".formatted(days / 2, days + (days + 1) / 2);
     }
 }

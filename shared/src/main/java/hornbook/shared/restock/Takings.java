@@ -29,4 +29,18 @@ record Takings(int times, double pieces, double squares, double cubes) {
         double ofSquare = pieces <= 0 ? 0 : (2 * cubes - 3 * squares + pieces) / 6 / pieces;
         return Math.max(0, ofSquare - excess() * excess());
     }
+
+    /**
+     * How well the excess is known: the variance of what was reckoned, as a share of its square. By the first terms of a
+     * series it is twice the squared coefficient of variation over the number of takings, where they are as uneven as
+     * geometric ones; like takings leave no doubt.
+     */
+    double doubt() {
+        if (times < 2 || pieces <= 0) {
+            return 0;
+        }
+        double mean = pieces / times;
+        double variance = Math.max(0, (squares - pieces * mean) / (times - 1));
+        return 2 * variance / (mean * mean) / times;
+    }
 }

@@ -44,7 +44,8 @@ public record Kind<T extends ShopRecord>(
             more("whereabouts", Whereabouts.class, "whereabouts.csv", "at-"),
             more("map-row", MapRow.class, "horn_maps.csv", "map-"),
             more("taken-down", TakenDown.class, "taken_down.csv", "down-"),
-            more("photo", Photo.class, "photos.csv", "ph-"));
+            more("photo", Photo.class, "photos.csv", "ph-"),
+            more("planned-task", PlannedTask.class, "planned_tasks.csv", "plan-"));
 
     /** Customers: kept, and exchanged only where that is asked for. */
     public static final Kind<Contact> CONTACT = new Kind<>(

@@ -17,6 +17,7 @@ public sealed interface ShopRecord
                 PartUsed,
                 Photo,
                 Place,
+                PlannedTask,
                 RunningClock,
                 ShopTool,
                 Supplier,

@@ -31,12 +31,20 @@ final class SecondStep {
         Map<String, Long> now = new HashMap<>();
         Numbers numbers = new Numbers(query);
         for (Kind<?> kind : Kind.KEPT) {
-            fill(kind, Table.of(kind.type()), numbers, now);
+            if (stands(kind)) {
+                fill(kind, Table.of(kind.type()), numbers, now);
+            }
         }
         numbers.keep(sums);
         settings(now);
         feed(now);
         chain();
+    }
+
+    /** A kind that came with a later step has no table yet. */
+    private boolean stands(Kind<?> kind) {
+        return query.number("select count(*) from sqlite_schema where type = 'table' and name = '" + kind.table() + "'")
+                > 0;
     }
 
     private record Row(long rowid, String id, long sum) {}

@@ -17,6 +17,9 @@ public final class ThreadQuestionReader {
     /** What a rule laid along the crests may be out in all, so that more turns give a better pitch. */
     private static final long ALONG_CRESTS = 100_000;
 
+    /** The tables end at M8; a half more is a slip, another unit, or no screw of an instrument. */
+    private static final Length THICKEST = Length.ofMillimetres("12");
+
     private final SizeReader sizes;
     private final LengthUnit bare;
 
@@ -36,7 +39,9 @@ public final class ThreadQuestionReader {
         }
         Side side = words.hole().isPresent() ? Side.HOLE : Side.SCREW;
         String size = words.hole().or(words::diameter).orElseThrow();
-        return option(side == Side.HOLE ? "--hole" : "--diameter", above(sizes.measured(size, bare), size))
+        return option(
+                        side == Side.HOLE ? "--hole" : "--diameter",
+                        withinTables(above(sizes.measured(size, bare), size), size))
                 .then(diameter -> pitch(words).then(pitch -> rest(words, side, diameter, pitch)));
     }
 
@@ -106,6 +111,12 @@ public final class ThreadQuestionReader {
         return read.then(size -> size.low().nanometres() > 0
                 ? Reading.<Measured>read(size)
                 : Reading.refused(text, "is nought: a thread has a size"));
+    }
+
+    private static Reading<Measured> withinTables(Reading<Measured> read, String text) {
+        return read.then(size -> size.nominal().compareTo(THICKEST) <= 0
+                ? Reading.<Measured>read(size)
+                : Reading.refused(text, "is thicker than any thread in the tables, which end at 8 mm"));
     }
 
     private Reading<Optional<Length>> length(String name, Optional<String> text) {

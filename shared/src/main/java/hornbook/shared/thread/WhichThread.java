@@ -1,6 +1,7 @@
 package hornbook.shared.thread;
 
 import hornbook.shared.measure.Length;
+import hornbook.shared.measure.Limits;
 import hornbook.shared.measure.StandardSizes;
 import hornbook.shared.measure.Thread;
 import hornbook.shared.thread.ThreadAnswer.LikelyThread;
@@ -114,6 +115,30 @@ public final class WhichThread {
                 thread.provenance().sureness());
     }
 
+    /** Where the readings lie off a good one by more than reading explains: they may do so in several ways, the worst counts. */
+    private static Optional<String> off(ThreadQuestion question, Candidate candidate) {
+        boolean screw = question.side() == Side.SCREW;
+        Limits crest =
+                screw ? candidate.limits().screwMajor() : candidate.limits().holeMinor();
+        double read = question.diameter().nominal().mm();
+        double doubt = ODD * question.diameter().sigma().orElse(Likelihood.GAUGE_SIGMA);
+        boolean pitch = question.pitch()
+                .filter(told -> Math.abs(PitchGauge.deviations(
+                                told, candidate.thread().pitch().mm()))
+                        > ODD)
+                .isPresent();
+        if (pitch) {
+            return Optional.of("the pitch lies off it: read it again over ten turns");
+        }
+        if (read < crest.least().mm() - doubt) {
+            return Optional.of(screw ? "thinner than a good one: worn, or another thread" : "narrower than a good one");
+        }
+        if (read > crest.most().mm() + doubt) {
+            return Optional.of(screw ? "thicker than a good one" : "wider than a good one: worn, or another thread");
+        }
+        return Optional.empty();
+    }
+
     private static Optional<String> note(ThreadQuestion question, Candidate candidate, List<Candidate> shown) {
         List<String> notes = new ArrayList<>();
         List<String> twins = shown.stream()
@@ -124,7 +149,7 @@ public final class WhichThread {
             notes.add("same diameter and pitch as " + String.join(", ", twins) + ": only the angle tells");
         }
         if (candidate.deviations() > ODD) {
-            notes.add("the readings lie well off a good one: worn, or another thread");
+            off(question, candidate).ifPresent(notes::add);
         }
         if (candidate.thread().provenance().fromMemory()) {
             notes.add("row from memory");

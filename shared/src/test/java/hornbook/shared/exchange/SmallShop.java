@@ -17,7 +17,7 @@ public final class SmallShop {
         return books;
     }
 
-    private static final KnowledgeFiles NO_KNOWLEDGE = new KnowledgeFiles() {
+    public static final KnowledgeFiles NO_KNOWLEDGE = new KnowledgeFiles() {
         @Override
         public List<String> names() {
             return List.of();

@@ -121,7 +121,7 @@ class OrderBookTest {
     @Test
     void aSupplierWithoutDeliveriesIsSaidInOneLine() {
         assertThat(line("lot-0001").orElseThrow().remarks())
-                .containsExactly("Newcome Wire: no delivery on record, so 14 days half as many more or less are "
+                .containsExactly("Newcome Wire: no delivery on record, so anything from 7 to 21 days is "
                         + "reckoned with: ask how long");
     }
 

@@ -8,6 +8,7 @@ import hornbook.shared.exchange.Published;
 import hornbook.shared.supply.Deliveries;
 import java.util.List;
 import java.util.Map;
+import java.util.SplittableRandom;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -125,5 +126,42 @@ class ReorderPointTest {
         assertThat(takings.excess()).isEqualTo(0 * 0.5 + 1 * 0.25 + 2 * 0.25, within(1e-12));
         assertThat(takings.excessVariance()).isEqualTo(1 * 0.25 + 4 * 0.25 - 0.75 * 0.75, within(1e-12));
         assertThat(Takings.NONE.and(1).and(1).excess()).isZero();
+    }
+
+    /**
+     * The predictive distribution of one more exponential size after n (Aitchison and Dunsmore 1975, from memory): drawn
+     * anew, the level asked is reached on average; reckoned as if the mean were known, the control, it is not.
+     */
+    @ParameterizedTest
+    @CsvSource({"3", "5", "9", "25"})
+    void theLevelDaredReachesTheLevelAskedFromFewSizes(int n) {
+        SplittableRandom random = new SplittableRandom(n);
+        double dared = -Math.log(1 - ReorderPoint.dared(0.95, 1.0 / n));
+        double known = -Math.log(1 - 0.95);
+        int draws = 200_000;
+        int held = 0;
+        int control = 0;
+        for (int i = 0; i < draws; i++) {
+            double mean = 0;
+            for (int k = 0; k < n; k++) {
+                mean -= Math.log(1 - random.nextDouble()) / n;
+            }
+            double next = -Math.log(1 - random.nextDouble());
+            held += next <= dared * mean ? 1 : 0;
+            control += next <= known * mean ? 1 : 0;
+        }
+        assertThat((double) held / draws).isEqualTo(0.95, within(0.003));
+        assertThat((double) control / draws).isLessThan(0.95 - 0.1 / n);
+    }
+
+    @Test
+    void likeTakingsLeaveNoDoubt() {
+        Takings like = Takings.NONE.and(5).and(5).and(5).and(5);
+        assertThat(like.doubt()).isZero();
+        assertThat(ReorderPoint.dared(0.95, like.doubt())).isEqualTo(0.95);
+        Takings uneven = Takings.NONE.and(1).and(2).and(3).and(10);
+        // Mean 4, variance 50 / 3: twice that over 16, over four takings.
+        assertThat(uneven.doubt()).isEqualTo(2 * (50.0 / 3) / 16 / 4, within(1e-12));
+        assertThat(ReorderPoint.dared(0.95, uneven.doubt())).isGreaterThan(0.99);
     }
 }

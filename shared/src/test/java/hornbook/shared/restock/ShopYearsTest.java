@@ -22,6 +22,16 @@ class ShopYearsTest {
         assertThat(ours.stock()).isLessThanOrEqualTo(bins.stock());
     }
 
+    /** Seldom taken, and unevenly: what is known from few takings alone does not break the promise. */
+    @Test
+    void servesLumpyArticlesAsPromised() {
+        List<Item> lumpy = ShopYears.items(400, 11).stream()
+                .filter(i -> i.demand() == Demand.LUMPY)
+                .toList();
+        assertThat(ShopYearsBench.play(lumpy, () -> ShopYears.ours(0.95)).service())
+                .isEqualTo(0.95, within(0.03));
+    }
+
     /** The control: a point that forgets that several are taken at once does not keep the promise. */
     @Test
     void withoutTheExcessItWouldNot() {

@@ -1,5 +1,6 @@
 package hornbook.viewer.cli;
 
+import hornbook.catalogue.called.Called;
 import hornbook.catalogue.diagnose.DiagnoseAnswer;
 import hornbook.catalogue.diagnose.DiagnoseAnswer.CauseLine;
 import hornbook.catalogue.diagnose.DiagnoseAnswer.Cure;
@@ -7,7 +8,9 @@ import hornbook.catalogue.diagnose.DiagnoseAnswer.NextCheck;
 import hornbook.catalogue.diagnose.DiagnoseAnswer.TaskLine;
 import hornbook.catalogue.diagnose.DiagnoseAnswer.ToolLine;
 import hornbook.catalogue.diagnose.DiagnoseQuestion;
+import hornbook.shared.job.JobCard;
 import hornbook.shared.shop.BadInput;
+import hornbook.viewer.workshop.Workshop;
 import java.io.PrintWriter;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,8 +34,15 @@ final class DiagnoseCommand implements Callable<Integer> {
     private static final String CANNOT = "cannot";
     private static final Set<String> WORDS = Set.of("yes", "no", CANNOT);
 
-    @Parameters(arity = "1..*", paramLabel = "SYMPTOM", description = "In the player's words, or a fault's id.")
+    @Parameters(
+            arity = "0..*",
+            paramLabel = "SYMPTOM",
+            description = "In the player's words, or a fault's id; the complaint of --job if left out.")
     List<String> symptom = List.of();
+
+    @Option(names = "--job", paramLabel = "JOB", description = "The job it is for: its complaint, its horn's model.")
+    @Nullable
+    String job;
 
     @Option(
             names = "--answer",
@@ -52,13 +62,31 @@ final class DiagnoseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        DiagnoseQuestion question = new DiagnoseQuestion(String.join(" ", symptom), answered(), passed(), model);
         return frame.reading(workshop -> {
-            DiagnoseAnswer answer = workshop.diagnose().answer(question);
+            DiagnoseAnswer answer = workshop.diagnose().answer(question(workshop));
             return answer.causes().isEmpty()
                     ? frame.nothing(answer, out -> printNearest(out, answer))
                     : frame.answer(answer, out -> print(out, answer));
         });
+    }
+
+    private DiagnoseQuestion question(Workshop workshop) {
+        String words = String.join(" ", symptom);
+        String named = model == null
+                ? null
+                : Called.models(workshop.catalogue()).find(model).id();
+        if (job == null) {
+            return new DiagnoseQuestion(words, answered(), passed(), named);
+        }
+        JobCard card = workshop.jobs()
+                .job(job)
+                .orElseThrow(() -> new BadInput("there is no job " + job + ": look it up with “hornbook job list”"));
+        boolean placed = workshop.catalogue().models().containsKey(card.model());
+        return new DiagnoseQuestion(
+                words.isBlank() ? card.complaint() : words,
+                answered(),
+                passed(),
+                named == null && placed ? card.model() : named);
     }
 
     private Map<String, Boolean> answered() {
@@ -96,7 +124,7 @@ final class DiagnoseCommand implements Callable<Integer> {
         answer.nearest().forEach(title -> out.println("  " + title));
     }
 
-    private static void print(PrintWriter out, DiagnoseAnswer answer) {
+    private void print(PrintWriter out, DiagnoseAnswer answer) {
         out.println("Read as "
                 + answer.faults().stream()
                         .map(f -> f.title() + (answer.faults().size() > 1 ? percent(f.probability()) : ""))
@@ -146,16 +174,15 @@ final class DiagnoseCommand implements Callable<Integer> {
         }
     }
 
-    private static void print(PrintWriter out, Cure cure) {
+    private void print(PrintWriter out, Cure cure) {
         out.printf(
                 "cure of %s: %s (%.0f to %.0f min a %s)%n",
                 cure.cause(), cure.remedy(), cure.minutesLow(), cure.minutesHigh(), cure.per());
         if (!cure.tasks().isEmpty()) {
-            out.println("      hornbook estimate --instrument alto "
-                    + cure.tasks().stream()
-                            .map(TaskLine::id)
-                            .map("--task "::concat)
-                            .collect(Collectors.joining(" ")));
+            out.println("      hornbook job plan " + (job == null ? "JOB" : job) + " "
+                    + cure.tasks().stream().map(TaskLine::id).collect(Collectors.joining(" "))
+                    + ", then estimate --job "
+                    + (job == null ? "JOB" : job));
         }
         cure.quirks().forEach(q -> out.println(q.caution().word() + "  " + q.title() + ": " + q.whatToDo()));
         cure.cautions().forEach(c -> out.println("caution  " + c.title() + ": " + c.text()));

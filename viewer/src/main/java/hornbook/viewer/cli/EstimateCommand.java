@@ -2,7 +2,6 @@ package hornbook.viewer.cli;
 
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import hornbook.catalogue.called.Called;
-import hornbook.catalogue.entry.Task;
 import hornbook.catalogue.estimate.EstimateAnswer;
 import hornbook.catalogue.estimate.EstimateQuestion;
 import hornbook.catalogue.estimate.EstimateQuestion.TaskCount;
@@ -28,7 +27,7 @@ final class EstimateCommand implements Callable<Integer> {
     @Option(
             names = "--task",
             paramLabel = "T[:COUNT]",
-            description = "A task, by name or id, and how many; may be given again.")
+            description = "A task, by name or id, and how many; may be given again. With --job beside what is planned.")
     List<String> tasks = List.of();
 
     @Option(names = "--model", paramLabel = "M", description = "The horn's model, by name or id.")
@@ -61,7 +60,7 @@ final class EstimateCommand implements Callable<Integer> {
             return honest();
         }
         return frame.reading(workshop -> {
-            List<TaskCount> asked = counted(workshop);
+            List<TaskCount> asked = quote.asked(workshop, TaskNamed.all(tasks, workshop.catalogue()));
             String of = model != null
                     ? Called.models(workshop.catalogue()).find(model).id()
                     : quote.model(workshop).orElse(null);
@@ -112,23 +111,6 @@ final class EstimateCommand implements Callable<Integer> {
             out.println("from " + price.usual().toPlainString() + " to "
                     + price.upTo().toPlainString() + ", stop and ask at "
                     + price.stopLimit().toPlainString());
-        }
-    }
-
-    private List<TaskCount> counted(Workshop workshop) {
-        Called<Task> known = Called.tasks(workshop.catalogue());
-        return tasks.stream().map(text -> counted(text, known)).toList();
-    }
-
-    private static TaskCount counted(String text, Called<Task> known) {
-        int colon = text.lastIndexOf(':');
-        String task = colon < 0 ? text : text.substring(0, colon);
-        try {
-            int count =
-                    colon < 0 ? 1 : Integer.parseInt(text.substring(colon + 1).strip());
-            return new TaskCount(known.find(task).id(), count);
-        } catch (NumberFormatException e) {
-            throw new BadInput("“" + text + "” is not a task with a count: write it as task-pad-fit:24");
         }
     }
 

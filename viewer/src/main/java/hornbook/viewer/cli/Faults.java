@@ -3,12 +3,15 @@ package hornbook.viewer.cli;
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.ShopUnavailable;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
+import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
@@ -27,12 +30,26 @@ final class Faults {
     /** A line that cannot be understood: what is wrong with it, and the nearest thing that would be right. */
     int usage(ParameterException wrong, String[] line) {
         CommandLine command = wrong.getCommandLine();
-        String what = wrong instanceof UnmatchedArgumentException unmatched
-                ? Unmatched.describe(unmatched)
-                : uncapitalised(firstLine(wrong.getMessage()));
+        String what = switch (wrong) {
+            case UnmatchedArgumentException unmatched -> Unmatched.describe(unmatched);
+            case MissingParameterException missing -> belowNought(line).orElse(told(missing));
+            default -> told(wrong);
+        };
         say(what + (what.endsWith("?") ? " See " : "; see ")
                 + command.getCommandSpec().qualifiedName() + " --help");
         return ExitCode.BAD_INPUT;
+    }
+
+    private static String told(ParameterException wrong) {
+        return uncapitalised(firstLine(wrong.getMessage()));
+    }
+
+    /** A word such as -3 mm is taken for an option, and then its size is missed. */
+    private static Optional<String> belowNought(String[] line) {
+        return Arrays.stream(line)
+                .filter(word -> word.matches("-[\\d.,].*"))
+                .findFirst()
+                .map(word -> "“" + word + "” is below nought: a size is not");
     }
 
     /** Something a command threw. */

@@ -14,6 +14,7 @@ final class JobCommand {
                 new JobShow(frame),
                 new JobList(frame),
                 new JobTakeIn(frame),
+                new JobPlan(frame),
                 new JobStart(frame),
                 new JobStop(frame),
                 new JobTold(frame),

@@ -2,6 +2,7 @@ package hornbook.viewer.cli;
 
 import hornbook.catalogue.entry.MadeBy;
 import hornbook.catalogue.estimate.EstimateAnswer;
+import hornbook.catalogue.estimate.EstimateQuestion.TaskCount;
 import hornbook.catalogue.estimate.Price;
 import hornbook.catalogue.estimate.Rates;
 import hornbook.shared.job.JobCard;
@@ -12,7 +13,9 @@ import hornbook.viewer.sheet.OwnerSheets;
 import hornbook.viewer.workshop.Workshop;
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -53,6 +56,19 @@ final class QuoteOptions {
 
     @Option(names = "--with-owner", description = "Print the owner's code; never a name.")
     boolean withOwner;
+
+    /** What is planned on the job, and these; a count given here goes before the planned one. */
+    List<TaskCount> asked(Workshop workshop, List<TaskCount> named) {
+        Map<String, TaskCount> all = new LinkedHashMap<>();
+        card(workshop)
+                .ifPresent(on -> on.planned().forEach(p -> all.put(p.task(), new TaskCount(p.task(), p.count()))));
+        named.forEach(task -> all.put(task.task(), task));
+        if (job != null && all.isEmpty()) {
+            throw new BadInput("no work is planned on " + job + " yet: plan it with “hornbook job plan " + job
+                    + " task-pad-fit:24”, or name it here with --task");
+        }
+        return List.copyOf(all.values());
+    }
 
     /** The job's model, where a job was named whose horn is placed. */
     Optional<String> model(Workshop workshop) {

@@ -77,16 +77,20 @@ final class RestockCommand implements Callable<Integer> {
 
     private static void print(PrintWriter out, RestockAnswer answer) {
         answer.remarks().forEach(remark -> out.println("! " + remark));
-        answer.lines().forEach(line -> print(out, line));
+        answer.toOrder().forEach(line -> print(out, line));
+        if (!answer.toDoFirst().isEmpty()) {
+            out.println("To do before ordering:");
+            answer.toDoFirst().forEach(line -> print(out, line));
+        }
     }
 
     private static void print(PrintWriter out, RestockLine line) {
         out.printf(
-                "%5d  %s%s%s%n",
-                line.order(),
+                "%5s  %s%s%s%n",
+                line.order() > 0 ? line.order() : "-",
                 line.what(),
                 line.lot() == null ? "" : "  (" + line.lot() + ")",
-                line.supplierName() == null ? "" : "  from " + line.supplierName());
+                line.supplierName() == null || line.order() == 0 ? "" : "  from " + line.supplierName());
         out.println("       " + line.why());
         line.remarks().forEach(remark -> out.println("       ! " + remark));
     }

@@ -26,6 +26,9 @@ final class ExpectedPane extends VBox {
         } else {
             sum(answer);
         }
+        if (!expected.planned() && !expected.tasks().isEmpty()) {
+            getChildren().add(keep());
+        }
         expected.tasks().forEach(task -> getChildren().add(row(task)));
         Button more = new Button("More work  E");
         more.setOnAction(pressed -> model.begin(Act.ESTIMATE));
@@ -55,6 +58,20 @@ final class ExpectedPane extends VBox {
                                         + model.title(answer.drives()) + ".",
                                 "quiet"));
         answer.remarks().forEach(remark -> getChildren().add(Words.text(Words.sentence(remark), "quiet")));
+    }
+
+    /** It is not in the books yet: the first change, or this, plans it. */
+    private HBox keep() {
+        Label words = Words.text("What such jobs usually have. A change plans it.", "quiet");
+        HBox.setHgrow(words, Priority.ALWAYS);
+        words.setMaxWidth(Double.MAX_VALUE);
+        Button keep = new Button("Plan this");
+        keep.setId("plan-usual");
+        keep.setMinWidth(Region.USE_PREF_SIZE);
+        keep.setOnAction(pressed -> model.expected().keep());
+        HBox row = new HBox(words, keep);
+        row.getStyleClass().add("panel-head");
+        return row;
     }
 
     private HBox row(TaskCount task) {

@@ -5,41 +5,42 @@ import hornbook.shared.job.JobCard;
 import hornbook.viewer.work.Latest;
 import hornbook.viewer.work.Shown;
 import hornbook.viewer.work.Work;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
+import java.util.function.Supplier;
 
-/** The work expected on the job in view, changed task by task; its minutes follow. */
+/** The work planned on the job in view, changed task by task in its books; its minutes follow. */
 final class Expecting {
     private final Shown<JobsView> shown;
     private final Estimating estimating;
+    private final Work work;
     private final Latest asking;
 
     Expecting(Work work, Shown<JobsView> shown, Estimating estimating) {
+        this.work = work;
         this.shown = shown;
         this.estimating = estimating;
         this.asking = work.latest();
     }
 
-    /** What such jobs usually have. */
-    void usual(JobCard card) {
+    /** What is planned on the job; what such jobs usually have where nothing is. */
+    void begin(JobCard card) {
         asking.ask(
-                progress -> estimating.usual(card),
+                progress -> estimating.first(card),
                 shown.ends(now -> shown.show(shown.now().expecting(now))));
     }
 
-    /** These as well, once each, where they are not listed yet. */
+    /** These as well, once each, where they are not planned yet. */
     void and(JobPage page, List<String> more) {
-        Expected before = Objects.requireNonNullElse(shown.now().expected(), Expected.NOTHING);
-        List<TaskCount> tasks = new ArrayList<>(before.tasks());
-        more.stream().filter(task -> count(task) == 0).forEach(task -> tasks.add(new TaskCount(task, 1)));
-        reckon(page, tasks);
+        plan(() -> estimating.and(page.card(), more));
     }
 
-    private void reckon(JobPage page, List<TaskCount> tasks) {
-        asking.ask(
-                progress -> estimating.of(page.card(), tasks),
-                shown.ends(now -> shown.show(shown.now().expecting(now))));
+    /** What is listed is planned from now on. */
+    void keep() {
+        JobPage page = shown.now().page();
+        Expected listed = shown.now().expected();
+        if (page != null && listed != null) {
+            plan(() -> estimating.plan(page.card(), listed.tasks()));
+        }
     }
 
     /** One more of a task. */
@@ -57,12 +58,32 @@ final class Expecting {
                         .sum();
     }
 
-    /** So many of a task are expected; none takes it off the list. */
+    /** So many of a task are planned, beside what is listed; none takes it off the list. */
     void change(String task, int count) {
         JobPage page = shown.now().page();
         Expected before = shown.now().expected();
-        if (page != null && before != null) {
-            reckon(page, before.with(task, count));
+        if (page == null || before == null) {
+            return;
+        }
+        List<TaskCount> now = before.with(task, count);
+        List<TaskCount> left = now.stream().filter(line -> line.count() > 0).toList();
+        // At once, so that the next press of a key counts on from here; the minutes follow.
+        shown.show(shown.now().expecting(new Expected(left, before.answer(), true)));
+        plan(() -> estimating.plan(page.card(), now));
+    }
+
+    private void plan(Supplier<Expected> deed) {
+        work.write(
+                progress -> deed.get(), shown.ends(now -> shown.show(shown.now().expecting(now))));
+    }
+
+    /** The job was asked for again: what is planned may be otherwise, as after an undo. */
+    void follow(JobPage page) {
+        Expected before = shown.now().expected();
+        if (before != null
+                && before.planned()
+                && !Estimating.planned(page.card()).equals(before.tasks())) {
+            begin(page.card());
         }
     }
 }

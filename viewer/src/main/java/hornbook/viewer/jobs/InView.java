@@ -12,12 +12,15 @@ public final class InView {
     private final Shown<JobsView> shown;
     private final JobSheets sheets;
     private final PastWork past;
+    private final Consumer<JobPage> again;
     private final Latest benches;
     private final Latest pages;
     private final Latest kin;
     private String wanted = "";
 
-    InView(Work work, Shown<JobsView> shown, JobSheets sheets, PastWork past) {
+    /** @param again is told of the job in view when it was asked for again */
+    InView(Work work, Shown<JobsView> shown, JobSheets sheets, PastWork past, Consumer<JobPage> again) {
+        this.again = again;
         this.shown = shown;
         this.sheets = sheets;
         this.past = past;
@@ -71,7 +74,10 @@ public final class InView {
     private void reload(String job) {
         pages.ask(
                 progress -> sheets.page(job),
-                shown.ends(page -> page.ifPresent(now -> shown.show(shown.now().showing(now)))));
+                shown.ends(page -> page.ifPresent(now -> {
+                    shown.show(shown.now().showing(now));
+                    again.accept(now);
+                })));
     }
 
     /** Takes the so-many-th job of the bench into view, counted from 1. */

@@ -38,7 +38,7 @@ public final class JobsFromShop {
                 work,
                 new JobSheets(shop.jobs(), shop.afterCare(), shop::catalogue, shop::lessons),
                 new PastWork(shop::brief, words -> found(words, "job")),
-                new Estimating(shop::catalogue, shop.usualWork(), shop::estimate, shop.jobBook()),
+                new Estimating(shop::catalogue, shop.usualWork(), shop::estimate, shop.plannedWork(), shop.jobBook()),
                 new Waiting(shop.standingBook()),
                 new PhotosTaken(shop.photos()),
                 List.of(

@@ -44,8 +44,8 @@ public final class JobsModel {
             List<Acts> acts) {
         this.work = work;
         this.sheets = sheets;
-        this.inView = new InView(work, shown, sheets, past);
         this.expected = new Expecting(work, shown, estimating);
+        this.inView = new InView(work, shown, sheets, past, expected::follow);
         this.estimating = estimating;
         this.waiting = waiting;
         this.photos = photos;
@@ -72,7 +72,7 @@ public final class JobsModel {
         return expected;
     }
 
-    /** Brings a job into view with these tasks expected on it, beside what was listed already. */
+    /** Brings a job into view and plans these tasks on it, beside what is planned already. */
     public void plan(String job, List<String> tasks) {
         inView.open(job, page -> expected.and(page, tasks));
     }

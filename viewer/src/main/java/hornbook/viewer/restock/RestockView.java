@@ -24,11 +24,7 @@ record RestockView(
 
     /** Lines that ask for something before anything is ordered. */
     List<RestockLine> first() {
-        return list == null
-                ? List.of()
-                : list.answer().lines().stream()
-                        .filter(line -> line.order() == 0)
-                        .toList();
+        return list == null ? List.of() : list.answer().toDoFirst();
     }
 
     boolean nothingToDo() {

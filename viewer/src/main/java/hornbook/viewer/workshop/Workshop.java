@@ -29,6 +29,7 @@ import hornbook.shared.job.Intake;
 import hornbook.shared.job.JobBook;
 import hornbook.shared.job.Jobs;
 import hornbook.shared.job.MapBook;
+import hornbook.shared.job.PlannedWork;
 import hornbook.shared.job.StandingBook;
 import hornbook.shared.job.UsualWork;
 import hornbook.shared.measure.StandardSizes;
@@ -188,6 +189,10 @@ public final class Workshop implements AutoCloseable {
     }
 
     /** What this shop usually does and uses. */
+    public PlannedWork plannedWork() {
+        return new PlannedWork(books);
+    }
+
     public UsualWork usualWork() {
         return new UsualWork(books);
     }

@@ -147,8 +147,24 @@ class MorningTest {
         model.expected().change("task-free-screw", 6);
         assertThat(model.view().expected().answer().p50Min())
                 .isGreaterThan(first.answer().p50Min());
+        assertThat(card().planned()).contains(new JobCard.PlannedLine("task-free-screw", 6));
         model.quote(model.view().expected().answer().p80Min());
         assertThat(card().quotedMin()).isGreaterThan(1000);
+    }
+
+    @Test
+    void whatDiagnoseMakesTheJobsTasksIsInItsBooks() {
+        model.plan("j-0237", List.of("task-regulate-stack", "task-leak-check"));
+        assertThat(shop.jobs().job("j-0237").orElseThrow().planned())
+                .extracting(JobCard.PlannedLine::task)
+                .containsExactly("task-regulate-stack", "task-leak-check");
+        assertThat(model.view().expected().tasks()).hasSize(2);
+        model.expected().change("task-leak-check", 0);
+        assertThat(shop.jobs().job("j-0237").orElseThrow().planned()).hasSize(1);
+        shop.books().undoLast();
+        model.inView().refresh();
+        assertThat(model.view().expected().tasks()).hasSize(2);
+        assertThat(model.view().expected().planned()).isTrue();
     }
 
     @Test

@@ -68,9 +68,8 @@ public final class OrderPaper {
         List<Piece> pieces = new ArrayList<>();
         pieces.add(new Headline("For the shop: why", TITLE));
         answer.remarks().forEach(remark -> pieces.add(Item.of(new Prose().bold(remark), Mark.STOP, POINTS)));
-        answer.lines().stream().filter(line -> line.order() > 0).forEach(line -> pieces.add(why(line)));
-        List<RestockLine> first =
-                answer.lines().stream().filter(line -> line.order() == 0).toList();
+        answer.toOrder().forEach(line -> pieces.add(why(line)));
+        List<RestockLine> first = answer.toDoFirst();
         if (!first.isEmpty()) {
             pieces.add(new Headline("To do before ordering", TITLE - 2));
             first.forEach(line -> pieces.add(why(line)));
