@@ -147,7 +147,8 @@ class MorningTest {
         model.expected().change("task-free-screw", 6);
         assertThat(model.view().expected().answer().p50Min())
                 .isGreaterThan(first.answer().p50Min());
-        assertThat(card().planned()).contains(new JobCard.PlannedLine("task-free-screw", 6));
+        assertThat(shop.jobs().job("j-0243").orElseThrow().planned())
+                .contains(new JobCard.PlannedLine("task-free-screw", 6));
         model.quote(model.view().expected().answer().p80Min());
         assertThat(card().quotedMin()).isGreaterThan(1000);
     }
