@@ -26,6 +26,7 @@ import org.jspecify.annotations.Nullable;
 public final class Estimate {
     private static final int FEW_JOBS = 10;
     private static final int LEFT_OUT_NAMED = 3;
+    private static final int MOST_OF_A_TASK = 500;
 
     private final Catalogue catalogue;
     private final Book book;
@@ -90,6 +91,10 @@ public final class Estimate {
         Task task = book.task(asked.task());
         if (asked.count() < 1) {
             throw new BadInput(asked.count() + " of " + asked.task() + " cannot be done: name one or more");
+        }
+        if (asked.count() > MOST_OF_A_TASK) {
+            throw new BadInput(asked.count() + " of " + asked.task() + " are not on one horn: name " + MOST_OF_A_TASK
+                    + " or fewer");
         }
         double minutes = book.minutes(asked.task(), instrument)
                 .orElseThrow(() -> new BadInput(asked.task() + " does not occur on " + instrument + ": leave it out"));

@@ -32,6 +32,9 @@ public final class Springs {
 
     private static final double TINY = 1e-9;
 
+    /** The heaviest octave and bell key springs stay well under it (common practice). */
+    private static final double THICKEST = 3;
+
     private final Catalogue catalogue;
     private final StandardSizes tables;
 
@@ -51,13 +54,12 @@ public final class Springs {
                 || question.thickness().isPresent() != question.width().isPresent()) {
             throw new BadInput("give --diameter for a needle spring, or --width and --thickness for a flat one");
         }
-        double size = positive(needle ? question.diameter() : question.thickness());
+        double size = wire(needle ? question.diameter() : question.thickness());
         double width = needle ? 0 : positive(question.width());
         double length = positive(Optional.of(question.length()));
         double newLength =
                 question.toLength().map(l -> positive(Optional.of(l))).orElse(length);
-        double newSize =
-                question.toDiameter().map(l -> positive(Optional.of(l))).orElse(size);
+        double newSize = question.toDiameter().map(l -> wire(Optional.of(l))).orElse(size);
         double power = needle ? 4 : 3;
         double stiff = stiffness(needle, size, width, length);
         boolean changed =
@@ -166,6 +168,15 @@ public final class Springs {
         }
         remarks.add("cut ends fly: hold both, goggles");
         return remarks;
+    }
+
+    private static double wire(Optional<Length> size) {
+        double mm = positive(size);
+        if (mm > THICKEST) {
+            throw new BadInput(rounded(mm, 3) + " mm is no spring of a key, which end at " + rounded(THICKEST, 0)
+                    + " mm: was another unit meant?");
+        }
+        return mm;
     }
 
     private static double positive(Optional<Length> length) {

@@ -64,6 +64,8 @@ class EstimateTest {
                 .hasMessageContaining("did you mean task-teardown?");
         assertThatThrownBy(() -> estimate.estimate(alto(new TaskCount("task-teardown", 0))))
                 .hasMessageContaining("one or more");
+        assertThatThrownBy(() -> estimate.estimate(alto(new TaskCount("task-teardown", 9999))))
+                .hasMessageContaining("are not on one horn");
         assertThatThrownBy(() -> estimate.estimate(
                         new EstimateQuestion(List.of(new TaskCount("task-teardown", 1)), null, null, null)))
                 .hasMessageContaining("--instrument");

@@ -92,6 +92,8 @@ class SpringsTest {
                 .isInstanceOf(BadInput.class)
                 .hasMessageContaining("kazoo")
                 .hasMessageContaining("Upper stack");
+        assertThatThrownBy(() -> SPRINGS.answer(needle("25", "45", "", "", "")))
+                .hasMessageContaining("25.0 mm is no spring of a key");
         assertThatThrownBy(() -> SPRINGS.answer(needle("0", "45", "", "", ""))).isInstanceOf(BadInput.class);
         assertThatThrownBy(() -> SPRINGS.answer(needle("", "45", "", "", ""))).isInstanceOf(BadInput.class);
     }

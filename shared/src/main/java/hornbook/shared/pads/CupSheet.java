@@ -34,14 +34,22 @@ public record CupSheet(List<Cup> cups, List<Refusal> refused) {
                 Stream.of("cup", "diameter")
                         .filter(c -> !csv.columns().contains(c))
                         .toList());
-        if (!missing.isEmpty()) {
-            sheet.refused.add(Refusal.wholeFile(
-                    csv.name(), "has no column " + missing + ": the first row must be cup,diameter[,job][,thickness]"));
+        boolean unreadable = csv.columns().isEmpty() && !csv.refused().isEmpty();
+        if (unreadable) {
             return sheet;
+        }
+        if (!missing.isEmpty()) {
+            return new CupSheet(List.of(), List.of(Refusal.wholeFile(csv.name(), headings(csv, missing))));
         }
         Set<String> seen = new HashSet<>();
         csv.rows().forEach(row -> sheet.take(csv.name(), row, seen, new Millimetres(sizes)));
         return sheet;
+    }
+
+    private static String headings(CsvFile csv, String missing) {
+        return csv.columns().stream().anyMatch(column -> column.contains(";"))
+                ? "has semicolons between its columns: save it with commas, and sizes with a point, as 31.1"
+                : "has no column " + missing + ": the first row must be cup,diameter[,job][,thickness]";
     }
 
     private void take(String file, Row row, Set<String> seen, Millimetres sizes) {

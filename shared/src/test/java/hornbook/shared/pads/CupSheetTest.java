@@ -36,6 +36,13 @@ class CupSheetTest {
                 .isEqualByComparingTo("31.0896");
     }
 
+    @Test
+    void semicolonsOfASpreadsheetAreNamed() throws Exception {
+        assertThat(read("cup;diameter\ncup-f;31,2\n").refused())
+                .singleElement()
+                .satisfies(refusal -> assertThat(refusal.why()).contains("semicolons", "save it with commas"));
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

@@ -1,6 +1,7 @@
 package hornbook.shared.restock;
 
 import hornbook.shared.supply.Deliveries;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -129,6 +130,11 @@ final class ShopYears {
 
     /** @param excess may the point allow for takings of several? Without, for a control */
     static Rule ours(double level, boolean excess) {
+        return ours(level, excess, Keeping.USUAL, Optional.empty());
+    }
+
+    /** @param price of a piece, where what costs least to order and to keep decides how much is bought */
+    static Rule ours(double level, boolean excess, Keeping keeping, Optional<BigDecimal> price) {
         return new Rule() {
             private int month = -1;
             private Forecast forecast = new Forecast(0, 0, Takings.NONE, "");
@@ -143,16 +149,9 @@ final class ShopYears {
                     forecast = excess ? own : new Forecast(own.perMonth(), own.variance(), Takings.NONE, "");
                     List<Integer> leads =
                             Arrays.stream(item.leads(), 0, delivered).boxed().toList();
-                    point = ReorderPoint.of(
-                            forecast, Wait.of(new Deliveries(leads), Keeping.USUAL.reviewDays()), level);
+                    point = ReorderPoint.of(forecast, Wait.of(new Deliveries(leads), keeping.reviewDays()), level);
                 }
-                return Need.of(
-                                position,
-                                0,
-                                point,
-                                OrderSize.of(forecast, Keeping.USUAL, Optional.empty()),
-                                item.pack(),
-                                true)
+                return Need.of(position, 0, point, OrderSize.of(forecast, keeping, price), item.pack(), true)
                         .order();
             }
         };

@@ -4,11 +4,16 @@ import hornbook.shared.restock.ShopYears.Demand;
 import hornbook.shared.restock.ShopYears.Item;
 import hornbook.shared.restock.ShopYears.Outcome;
 import hornbook.shared.restock.ShopYears.Rule;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Supplier;
 
-/** Service achieved and stock held over five years, against two bins of equal service. Arguments: items, seed, level. */
+/**
+ * Service achieved and stock held over five years, against two bins of equal service. Arguments: items, seed, level, and for an
+ * order size by cost that of an order and the price of a piece.
+ */
 public final class ShopYearsBench {
     private ShopYearsBench() {}
 
@@ -16,16 +21,22 @@ public final class ShopYearsBench {
         int items = args.length > 0 ? Integer.parseInt(args[0]) : 500;
         long seed = args.length > 1 ? Long.parseLong(args[1]) : 11;
         double level = args.length > 2 ? Double.parseDouble(args[2]) : 0.95;
+        Supplier<Rule> rule = () -> ShopYears.ours(level);
+        if (args.length > 4) {
+            Keeping keeping = new Keeping(level, 7, Double.valueOf(args[3]), Keeping.USUAL.holdingShare());
+            Optional<BigDecimal> price = Optional.of(new BigDecimal(args[4]));
+            rule = () -> ShopYears.ours(level, true, keeping, price);
+        }
         List<Item> shop = ShopYears.items(items, seed);
         System.out.printf(Locale.ROOT, "%d items, 5 years, seed %d, level %.2f%n", items, seed, level);
         for (Demand demand : Demand.values()) {
-            print(demand.name(), shop.stream().filter(i -> i.demand() == demand).toList(), level);
+            print(demand.name(), shop.stream().filter(i -> i.demand() == demand).toList(), rule);
         }
-        print("ALL", shop, level);
+        print("ALL", shop, rule);
     }
 
-    private static void print(String name, List<Item> items, double level) {
-        Outcome ours = play(items, () -> ShopYears.ours(level));
+    private static void print(String name, List<Item> items, Supplier<Rule> rule) {
+        Outcome ours = play(items, rule);
         System.out.printf(
                 Locale.ROOT,
                 "  %-12s %.3f of %d cycles without a shortage, mean stock %.2f%n",

@@ -3,30 +3,16 @@ package hornbook.shared.thread;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.NamedCsvRecord;
-import hornbook.shared.measure.Length;
-import hornbook.shared.measure.Limits;
-import hornbook.shared.measure.Measured;
-import hornbook.shared.measure.Thread;
+import hornbook.shared.thread.SimulatedReadings.Pair;
+import hornbook.shared.thread.SimulatedReadings.Read;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
-import java.util.List;
-import java.util.Random;
 import org.junit.jupiter.api.Test;
 
-/**
- * Simulated readings of the pairs that fool people: screws anywhere in their limits (ISO 965-1 6g, ASME B1.1 2A, BS 93),
- * wear of 0 to 0.03 mm, calliper ± 0.02 mm, pitch to ± 0.02 mm or by the leaf that fits best.
- */
+/** Simulated readings of the pairs that fool people; {@link ThreadReadingsBench} is the long form. */
 class LikelihoodCalibrationTest {
     private static final int READINGS = 60;
-    private static final Likelihood LIKELIHOOD = new Likelihood(Ask.SIZES);
 
-    private record Pair(Candidate one, Candidate other) {}
-
-    private final Random chance = new Random(1953);
+    private final SimulatedReadings readings = new SimulatedReadings(1953);
 
     /** What it calls p likely is true about p of the time, over all pairs and both ways of reading the pitch. */
     @Test
@@ -35,19 +21,17 @@ class LikelihoodCalibrationTest {
         int[] right = new int[10];
         int[] all = new int[10];
         int neither = 0;
-        for (Pair pair : pairs()) {
+        for (Pair pair : SimulatedReadings.pairs()) {
             for (int round = 0; round < READINGS; round++) {
                 Candidate truth = round % 2 == 0 ? pair.one() : pair.other();
                 Candidate rival = round % 2 == 0 ? pair.other() : pair.one();
-                List<Candidate> read = LIKELIHOOD.candidates(reading(truth.thread(), round % 4 < 2));
-                double mine = probability(read, truth);
-                double theirs = probability(read, rival);
-                if (mine + theirs < 1e-9) {
+                Read read = readings.read(truth, rival, round % 4 < 2);
+                if (read.neither()) {
                     neither++;
                     continue;
                 }
-                count(mine / (mine + theirs), true, said, right, all);
-                count(theirs / (mine + theirs), false, said, right, all);
+                count(read.share(), true, said, right, all);
+                count(1 - read.share(), false, said, right, all);
             }
         }
         assertThat(neither).as("a leaf two off").isLessThan(30);
@@ -73,8 +57,8 @@ class LikelihoodCalibrationTest {
     @Test
     void isNeverSureAndWrongWhereTheGaugeCannotTell() throws IOException {
         int hard = 0;
-        for (Pair pair : pairs()) {
-            if (Telling.pair(pair.one(), pair.other(), Side.SCREW).withGaugeInHand()) {
+        for (Pair pair : SimulatedReadings.pairs()) {
+            if (pair.told()) {
                 continue;
             }
             hard++;
@@ -82,8 +66,7 @@ class LikelihoodCalibrationTest {
             for (int round = 0; round < READINGS; round++) {
                 Candidate truth = round % 2 == 0 ? pair.one() : pair.other();
                 Candidate rival = round % 2 == 0 ? pair.other() : pair.one();
-                List<Candidate> read = LIKELIHOOD.candidates(reading(truth.thread(), true));
-                wrong += probability(read, rival) > 0.9 ? 1 : 0;
+                wrong += readings.read(truth, rival, true).rival() > 0.9 ? 1 : 0;
             }
             assertThat(wrong)
                     .as(pair.one().thread().designation() + " / "
@@ -117,52 +100,6 @@ class LikelihoodCalibrationTest {
     }
 
     private static boolean tells(String one, String other) {
-        return Telling.pair(candidate(one), candidate(other), Side.SCREW).withGaugeInHand();
-    }
-
-    private ThreadQuestion reading(Thread thread, boolean measured) {
-        Limits crest = Ask.SIZES.limits().of(thread).screwMajor();
-        double across = crest.least().mm() + chance.nextDouble() * crest.width().mm();
-        double read = across - 0.03 * chance.nextDouble() + 0.02 * chance.nextGaussian();
-        return ThreadQuestion.of(
-                Side.SCREW, Measured.single(Length.ofMillimetres(read)), measured ? measured(thread) : leaf(thread));
-    }
-
-    private PitchReading measured(Thread thread) {
-        double pitch = thread.pitch().mm() + 0.02 * chance.nextGaussian();
-        return new PitchReading.Measured(Length.ofMillimetres(pitch), ThreadQuestionReader.PITCH_SIGMA);
-    }
-
-    private PitchReading leaf(Thread thread) {
-        double felt = thread.pitch().mm() + 0.01 * chance.nextGaussian();
-        int best = 4;
-        for (int leaf : new int[] {
-            18, 20, 22, 24, 26, 27, 28, 30, 32, 34, 36, 38, 40, 42, 44, 46, 48, 50, 52, 54, 56, 60, 64, 72, 80, 84
-        }) {
-            best = Math.abs(25.4 / leaf - felt) < Math.abs(25.4 / best - felt) ? leaf : best;
-        }
-        return new PitchReading.Leaf(best);
-    }
-
-    private static double probability(List<Candidate> read, Candidate thread) {
-        return read.stream()
-                .filter(candidate -> candidate.thread().equals(thread.thread()))
-                .mapToDouble(Candidate::probability)
-                .sum();
-    }
-
-    private static Candidate candidate(String designation) {
-        Thread thread = Ask.SIZES.threads().designated(designation).orElseThrow();
-        return new Candidate(thread, Ask.SIZES.limits().of(thread), 0, 0);
-    }
-
-    private static List<Pair> pairs() throws IOException {
-        try (CsvReader<NamedCsvRecord> csv = CsvReader.builder()
-                .ofNamedCsvRecord(new InputStreamReader(
-                        Thread.class.getResourceAsStream("thread_pairs.csv"), StandardCharsets.UTF_8))) {
-            return csv.stream()
-                    .map(row -> new Pair(candidate(row.getField("a")), candidate(row.getField("b"))))
-                    .toList();
-        }
+        return new Pair(SimulatedReadings.candidate(one), SimulatedReadings.candidate(other)).told();
     }
 }

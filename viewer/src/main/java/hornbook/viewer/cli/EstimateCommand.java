@@ -8,7 +8,6 @@ import hornbook.catalogue.estimate.EstimateQuestion.TaskCount;
 import hornbook.catalogue.estimate.HonestyAnswer;
 import hornbook.catalogue.estimate.Price;
 import hornbook.shared.shop.BadInput;
-import hornbook.viewer.workshop.Workshop;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Objects;

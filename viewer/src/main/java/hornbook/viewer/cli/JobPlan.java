@@ -16,7 +16,11 @@ import picocli.CommandLine.Parameters;
         header = "Plans work on a job: what its estimate begins from. A count of 0 takes a task off.",
         footer = "hornbook job plan j-0243 task-teardown task-pad-fit:24")
 final class JobPlan extends OnJob {
-    @Parameters(index = "1..*", arity = "1..*", paramLabel = "TASK[:COUNT]", description = "A task, by name or id, and how many.")
+    @Parameters(
+            index = "1..*",
+            arity = "1..*",
+            paramLabel = "TASK[:COUNT]",
+            description = "A task, by name or id, and how many.")
     List<String> tasks = List.of();
 
     JobPlan(Frame frame) {

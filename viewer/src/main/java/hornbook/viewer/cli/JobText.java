@@ -35,8 +35,8 @@ final class JobText {
             out.println("  note: " + job.note());
         }
         job.planned()
-                .forEach(p -> out.println(
-                        "  planned   " + words.title(p.task()) + (p.count() > 1 ? " x" + p.count() : "")));
+                .forEach(p ->
+                        out.println("  planned   " + words.title(p.task()) + (p.count() > 1 ? " x" + p.count() : "")));
         job.tasks().forEach(t -> out.println("  " + words.time(t)));
         job.findings().forEach(f -> out.println("  " + words.finding(f)));
         job.parts().forEach(p -> out.printf("  %d x %s (%s)  %s%n", p.qty(), p.title(), p.lot(), p.whatFor()));

@@ -20,7 +20,8 @@ final class TaskNamed {
         int colon = typed.lastIndexOf(':');
         String task = colon < 0 ? typed : typed.substring(0, colon);
         try {
-            int count = colon < 0 ? 1 : Integer.parseInt(typed.substring(colon + 1).strip());
+            int count =
+                    colon < 0 ? 1 : Integer.parseInt(typed.substring(colon + 1).strip());
             return new TaskCount(known.find(task).id(), count);
         } catch (NumberFormatException e) {
             throw new BadInput("“" + typed + "” is not a task with a count: write it as task-pad-fit:24");
