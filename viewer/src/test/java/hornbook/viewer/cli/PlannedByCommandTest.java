@@ -69,7 +69,7 @@ class PlannedByCommandTest {
 
     @Test
     void whatCannotBePlannedIsSaid() {
-        assertThat(refused("job", "plan", "j-0243", "pad-fitt")).contains("pad-fitt");
+        assertThat(refused("job", "plan", "j-0243", "banana")).contains("“banana” is no task");
         assertThat(refused("job", "plan", "j-0243", "pad-fit:many")).contains("write it as task-pad-fit:24");
         assertThat(refused("job", "plan", "j-0243", "pad-fit:-1")).contains("fewer than none");
         assertThat(refused("job", "plan", "j-9243", "pad-fit")).contains("there is no job j-9243");
