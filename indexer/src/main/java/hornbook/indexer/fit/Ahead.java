@@ -21,6 +21,7 @@ final class Ahead {
     private final Reaching reaching;
     private final Node start;
     private final Set<String> unmet = new TreeSet<>();
+    private final Set<String> workable = new HashSet<>();
     private final Map<Known, Double> known = new HashMap<>();
     private final Map<Known, Stretches> after = new HashMap<>();
 
@@ -33,6 +34,7 @@ final class Ahead {
         this.moves = moves;
         this.reaching = reaching;
         this.start = start;
+        moves.forEach(move -> workable.add(move.dimension()));
         aim.wants().keySet().stream().filter(d -> aim.unmet(start, d)).forEach(unmet::add);
     }
 
@@ -43,21 +45,34 @@ final class Ahead {
 
     /** @param from the place from which on others may be chosen */
     double least(List<Integer> work, int from) {
-        Map<String, List<Integer>> chosen = new HashMap<>();
-        unmet.forEach(dimension -> chosen.put(dimension, new ArrayList<>()));
-        work.forEach(place -> chosen.computeIfAbsent(moves.get(place).dimension(), d -> new ArrayList<>())
-                .add(place));
+        Set<String> all = new HashSet<>(unmet);
+        work.forEach(place -> all.add(moves.get(place).dimension()));
         double least = start.minutes + settingUp(work);
-        for (Map.Entry<String, List<Integer>> one : chosen.entrySet()) {
-            Known asked = new Known(one.getKey(), one.getValue(), from);
-            Double before = known.get(asked);
-            if (before == null) {
-                before = anew(asked);
-                known.put(asked, before);
-            }
-            least += before;
+        for (String dimension : all) {
+            List<Integer> chosen = work.stream()
+                    .filter(place -> moves.get(place).dimension().equals(dimension))
+                    .toList();
+            least += known(new Known(dimension, chosen, next(dimension, from)));
         }
         return least;
+    }
+
+    /** The place of the next operation on it: those before make no difference. */
+    private int next(String dimension, int from) {
+        int next = from;
+        while (next < moves.size() && !moves.get(next).dimension().equals(dimension)) {
+            next++;
+        }
+        return next;
+    }
+
+    private double known(Known asked) {
+        Double before = known.get(asked);
+        if (before == null) {
+            before = anew(asked);
+            known.put(asked, before);
+        }
+        return before;
     }
 
     private double settingUp(List<Integer> work) {
@@ -136,8 +151,7 @@ final class Ahead {
     }
 
     private List<Stretch> worked(Move move, Stretches ended, double stock) {
-        Set<String> open = new HashSet<>();
-        moves.forEach(other -> open.add(other.dimension()));
+        Set<String> open = new HashSet<>(workable);
         open.remove(move.dimension());
         List<Stretch> all = new ArrayList<>();
         reaching.of(move, start, open, far(move.dimension())).forEach(reach -> all.addAll(reach.before(ended, stock)));

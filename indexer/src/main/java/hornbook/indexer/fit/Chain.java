@@ -24,6 +24,7 @@ final class Chain {
     private final Rack rack;
     private final Looks looks;
     private final Reaching reaching;
+    private final Map<First, Optional<Double>> first = new HashMap<>();
     private final Map<Look, Between> rooms = new HashMap<>();
     private final Map<After, Stretches> after = new HashMap<>();
     private final Map<Reached, List<Reach>> reaches = new HashMap<>();
@@ -33,6 +34,8 @@ final class Chain {
 
     /** Where the size has to lie for an operation to follow. */
     private record Link(int place, boolean own, Between room) {}
+
+    private record First(List<Link> links, double begun, double stock) {}
 
     private record After(List<Link> links, double far) {}
 
@@ -77,10 +80,15 @@ final class Chain {
      * @param stock that the first has to take at least, mm
      */
     Optional<Double> first(List<Integer> work, double begun, double stock) {
-        List<Link> links = links(work);
+        return first.computeIfAbsent(new First(links(work), begun, stock), this::first);
+    }
+
+    private Optional<Double> first(First asked) {
+        List<Link> links = asked.links();
+        double begun = asked.begun();
         double far = far(links, begun);
         List<Come> now = List.of(new Come(begun, begun, 0, 0, null, null));
-        double least = stock;
+        double least = asked.stock();
         for (int k = 0; k < links.size(); k++) {
             if (links.get(k).own()) {
                 now = next(now, links.subList(k, links.size()), far, least);

@@ -2,6 +2,7 @@ package hornbook.indexer.fit;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** What an operation can sensibly bring about: words and counts that are wanted, or sizes. */
@@ -18,18 +19,18 @@ final class Ends {
     }
 
     /** @param work places of the operations chosen; the one at {@code at} is next */
-    List<Value> of(List<Integer> work, int at, Node node, @Nullable Value from) {
+    Stream<Value> of(List<Integer> work, int at, Node node, @Nullable Value from) {
         Move move = moves.get(work.get(at));
         Optional<Want> want = aim.want(node, move.dimension());
         if (move.working().reaches() != null && from instanceof Value.Amount) {
             Formula reaches = FormulaReader.formula(move.working().reaches());
-            return List.of(Value.of(reaches.value(aim.sight(node, move, from, from, 1))));
+            return Stream.of(Value.of(reaches.value(aim.sight(node, move, from, from, 1))));
         }
         if (want.isPresent() && want.get() instanceof Want.Among(var words)) {
-            return aim.unmet(node, move.dimension()) ? given(move, node, aim, words) : List.of();
+            return aim.unmet(node, move.dimension()) ? given(move, node, aim, words).stream() : Stream.of();
         }
         if (!move.working().gives().isEmpty()) {
-            return want.isPresent() ? numbers(move, want.get(), from) : List.of();
+            return want.isPresent() ? numbers(move, want.get(), from).stream() : Stream.of();
         }
         return sizes.of(work, at, node, want.orElse(null), from);
     }

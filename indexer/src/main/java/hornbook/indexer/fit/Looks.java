@@ -2,6 +2,7 @@ package hornbook.indexer.fit;
 
 import hornbook.indexer.fit.Want.Between;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -10,6 +11,8 @@ import java.util.Set;
 
 /** At which dimensions of a piece the checks of operations look, and where these have to lie for it. */
 final class Looks {
+    private static final Set<String> THREAD = Set.of("major", "pitch", "pct");
+
     private final Aim aim;
     private final Piece piece;
     private final Map<Move, Set<String>> byMove = new IdentityHashMap<>();
@@ -25,12 +28,20 @@ final class Looks {
         Set<String> all = byMove.get(move);
         if (all == null) {
             all = meant(move.units(), move);
-            for (Comparison comparison : move.check().all()) {
+            for (Comparison comparison : move.comparisons()) {
                 all.addAll(of(comparison, move));
             }
             byMove.put(move, all);
         }
         return all;
+    }
+
+    /** What is changed of all it looks at but the size it is put to. */
+    Map<String, Value> changed(Set<String> seen, String dimension, Node node) {
+        Map<String, Value> changed = new HashMap<>(node.changed);
+        changed.keySet().retainAll(seen);
+        changed.remove(dimension);
+        return changed;
     }
 
     Set<String> of(Comparison comparison, Move move) {
@@ -62,6 +73,12 @@ final class Looks {
         }
         if (name.equals("len")) {
             move.zone().ifPresent(zone -> zone.names(further));
+        }
+        if (THREAD.contains(name)) {
+            further.add("thread");
+        }
+        if (name.equals("pct")) {
+            further.add("hole");
         }
         String like = piece.has().containsKey(name) ? null : piece.like().get(name);
         if (like != null) {

@@ -40,6 +40,13 @@ record Move(
         return working.leaves() == null ? accuracy() : working.leaves();
     }
 
+    /** All that has to hold, with what only has to where it is known. */
+    List<Comparison> comparisons() {
+        List<Comparison> all = new ArrayList<>(check.all());
+        whenKnown.ifPresent(more -> all.addAll(more.all()));
+        return all;
+    }
+
     boolean sets() {
         return operation.direction() == Direction.SETS;
     }

@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.DoubleBinaryOperator;
-import java.util.stream.Stream;
 
 /** Reads from the limit, check and units of an operation what it can do to a size of a piece as it stands. */
 final class Reaching {
@@ -35,8 +34,7 @@ final class Reaching {
 
     /** @param open dimensions that may still be anything: what a check wants of these is taken to hold */
     List<Way> ways(Move move, Node node, Set<String> open) {
-        Map<String, Value> others = new HashMap<>(node.changed);
-        others.remove(move.dimension());
+        Map<String, Value> others = looks.changed(looks.of(move), move.dimension(), node);
         return known.computeIfAbsent(move, _ -> new HashMap<>())
                 .computeIfAbsent(new Known(others, open), _ -> read(move, node, open));
     }
@@ -63,10 +61,7 @@ final class Reaching {
     private Limits limits(Move move, Node node, boolean larger, int n, Set<String> open) {
         Double most = move.operation().maxAmount();
         Limits limits = most == null || move.sets() ? Limits.NONE : Limits.NONE.upTo(most * n);
-        List<Comparison> all = Stream.concat(
-                        move.check().all().stream(), move.whenKnown().stream().flatMap(check -> check.all().stream()))
-                .toList();
-        for (Comparison comparison : all) {
+        for (Comparison comparison : move.comparisons()) {
             if (Collections.disjoint(looks.of(comparison, move), open)) {
                 DoubleBinaryOperator line = (to, amount) -> comparison.difference(
                         aim.sight(node, move, Value.of(larger ? to - amount : to + amount), Value.of(to), n));

@@ -2,12 +2,14 @@ package hornbook.indexer.fit;
 
 import hornbook.catalogue.entry.PieceEnd;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -138,6 +140,14 @@ final class Search {
         return all.stream().noneMatch(dimension -> aim.unmet(node, dimension));
     }
 
+    /** Whether the rest of the work changes all that is not as wanted. */
+    private boolean mended(List<Integer> work, int at, Node node) {
+        List<Integer> rest = work.subList(at, work.size());
+        return Stream.concat(aim.wants().keySet().stream(), node.owed.keySet().stream())
+                .filter(dimension -> aim.unmet(node, dimension))
+                .allMatch(dimension -> rest.stream().anyMatch(place -> alters(moves.get(place), dimension)));
+    }
+
     /** Does the rest of the work; true where it makes the piece fit. */
     private boolean done(List<Integer> work, int at, Node node) {
         if (at == work.size()) {
@@ -150,11 +160,12 @@ final class Search {
         }
         Move move = moves.get(work.get(at));
         Value from = node.value(move.dimension());
-        if (!permit.starts(move, from)) {
+        if (!permit.starts(move, from) || !mended(work, at, node)) {
             return false;
         }
         boolean fits = false;
-        for (Value to : ends.of(work, at, node, from)) {
+        for (Iterator<Value> all = ends.of(work, at, node, from).iterator(); all.hasNext(); ) {
+            Value to = all.next();
             for (Node next : done(move, node, to)) {
                 fits |= done(work, at + 1, next);
             }

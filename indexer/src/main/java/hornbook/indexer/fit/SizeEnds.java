@@ -2,11 +2,13 @@ package hornbook.indexer.fit;
 
 import hornbook.indexer.fit.Want.Between;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -20,9 +22,10 @@ final class SizeEnds {
     private final Rack rack;
     private final Looks looks;
     private final Reaching reaching;
+    private final Map<String, Set<String>> seen = new HashMap<>();
     private final Map<Others, Chain> known = new HashMap<>();
 
-    /** A size, what is wanted of it, and all else as it stands. */
+    /** A size, what is wanted of it, and what else has been changed that matters to it. */
     private record Others(String dimension, @Nullable Want want, Map<String, Value> others, boolean members) {}
 
     SizeEnds(List<Move> moves, Rack rack, Looks looks, Reaching reaching) {
@@ -32,40 +35,64 @@ final class SizeEnds {
         this.reaching = reaching;
     }
 
-    /** Ends of the operation at {@code work.get(at)}, the one to be tried first first; none where the work leads nowhere. */
-    List<Value> of(List<Integer> work, int at, Node node, @Nullable Want want, @Nullable Value from) {
+    /**
+     * Ends of the operation at {@code work.get(at)}, each worked out when it is asked for; none where the work leads
+     * nowhere.
+     */
+    Stream<Value> of(List<Integer> work, int at, Node node, @Nullable Want want, @Nullable Value from) {
         Move move = moves.get(work.get(at));
         double begun = from instanceof Value.Amount(double mm, double _) ? mm : Double.NaN;
         if (Double.isNaN(begun) && !move.sets()) {
-            return List.of();
+            return Stream.of();
         }
-        List<@Nullable Want> wants = new ArrayList<>();
-        wants.add(want);
-        wants.addAll(narrower(work, at, want));
-        List<Double> ends = ends(work, at, node, wants, begun, true);
-        // Where no member there is of the right size, the one that lacks is to be named.
-        List<Double> any =
-                ends.isEmpty() && !rack.sizes(move).isEmpty() ? ends(work, at, node, wants, begun, false) : ends;
-        return any.stream()
+        return Stream.<Supplier<Stream<Double>>>of(
+                        () -> ends(work, at, node, Collections.singletonList(want), begun),
+                        () -> ends(work, at, node, narrower(work, at, want), begun))
+                .flatMap(Supplier::get)
                 .distinct()
-                .map(end -> (Value) new Value.Amount(end, move.accuracy()))
-                .toList();
+                .map(end -> new Value.Amount(end, move.accuracy()));
+    }
+
+    private Stream<Double> ends(
+            List<Integer> work, int at, Node node, List<? extends @Nullable Want> wants, double begun) {
+        List<Double> ends = ends(work, at, node, wants, begun, true);
+        boolean members = !rack.sizes(moves.get(work.get(at))).isEmpty();
+        // Where no member there is of the right size, the one that lacks is to be named.
+        return ends.isEmpty() && members ? ends(work, at, node, wants, begun, false).stream() : ends.stream();
     }
 
     private List<Double> ends(
-            List<Integer> work, int at, Node node, List<@Nullable Want> wants, double begun, boolean members) {
+            List<Integer> work,
+            int at,
+            Node node,
+            List<? extends @Nullable Want> wants,
+            double begun,
+            boolean members) {
         String dimension = moves.get(work.get(at)).dimension();
-        Map<String, Value> others = new HashMap<>(node.changed);
-        others.remove(dimension);
+        Map<String, Value> others = looks.changed(seen(dimension), dimension, node);
         double stock = node.leaves.getOrDefault(dimension, 0.0);
-        return wants.stream()
-                .flatMap(want -> {
-                    Chain chain = known.computeIfAbsent(
+        List<Double> ends = new ArrayList<>();
+        for (Want want : wants) {
+            known.computeIfAbsent(
                             new Others(dimension, want, others, members),
-                            _ -> new Chain(dimension, want, node, moves, members ? rack : Rack.FULL, looks, reaching));
-                    return chain.first(work.subList(at, work.size()), begun, stock).stream();
-                })
-                .toList();
+                            _ -> new Chain(dimension, want, node, moves, members ? rack : Rack.FULL, looks, reaching))
+                    .first(work.subList(at, work.size()), begun, stock)
+                    .ifPresent(ends::add);
+        }
+        return ends;
+    }
+
+    /** All that operations on a size, and those that look at it, look at. */
+    private Set<String> seen(String dimension) {
+        return seen.computeIfAbsent(dimension, _ -> {
+            Set<String> all = new HashSet<>();
+            for (Move move : moves) {
+                if (move.dimension().equals(dimension) || looks.of(move).contains(dimension)) {
+                    all.addAll(looks.of(move));
+                }
+            }
+            return all;
+        });
     }
 
     /** The middle and both ends of what is wanted, where a later operation looks at more than this size. */
