@@ -68,7 +68,7 @@ public final class Confirm {
                 .json(make, wanted.pattern(), wanted.years());
         Model model = checked(json);
         LooksWritten looks = new LooksWritten(books, known, held, seen.looks());
-        books.write("entry " + model.id() + " from horn " + known.id(), w -> {
+        books.write("entry " + model.title() + " from horn " + known.id(), w -> {
             if (wanted.makeIsNew()) {
                 w.entry("make/" + make.id() + ".json", new EntryWriter().write(make));
             }

@@ -23,10 +23,10 @@ final class Said {
         }
         return unlisted >= 0.5
                 ? "none of those listed, " + outOfTen(unlisted)
-                : "not settled: "
+                : "not settled: it may still be any of "
                         + candidates.stream()
                                 .filter(c -> c.probability() >= 0.01)
-                                .count() + " at one in a hundred or more";
+                                .count() + ", each with one chance in a hundred or more";
     }
 
     private static String named(List<Candidate> candidates, int n, double sum) {

@@ -2,6 +2,7 @@ package hornbook.shared.job;
 
 import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.Job;
+import hornbook.shared.shop.Plainly;
 import hornbook.shared.shop.RunningClock;
 import hornbook.shared.shop.TaskTime;
 import hornbook.shared.store.Books;
@@ -53,7 +54,7 @@ public final class Clocks {
     /** Starts a clock on a task; the same person's other clock is stopped, as two hands do one thing. */
     public Deed start(String job, String task, int count, String who) {
         counted(count);
-        return books.write("start " + task + " on " + job, w -> {
+        return books.write("start " + Plainly.said(task) + " on " + job, w -> {
             JobBook.open(w, job);
             running().stream().filter(clock -> clock.who().equals(who)).forEach(clock -> {
                 stop(w, clock);
@@ -71,7 +72,7 @@ public final class Clocks {
      */
     public Deed stop(String job, @Nullable String who, @Nullable Integer minutes) {
         RunningClock clock = theOne(job, who);
-        return books.write("stop " + clock.task() + " on " + job, w -> {
+        return books.write("stop " + Plainly.said(clock.task()) + " on " + job, w -> {
             stop(w, clock, minutes == null ? minutes(clock) : minutes);
         });
     }
@@ -114,7 +115,7 @@ public final class Clocks {
                                 + ": name the day it was worked");
                     });
         }
-        return books.write(minutes + " min " + task + " on " + job, w -> {
+        return books.write(minutes + " min " + Plainly.said(task) + " on " + job, w -> {
             JobBook.open(w, job);
             w.put(new TaskTime(
                     w.nextId(TaskTime.class),
@@ -137,7 +138,7 @@ public final class Clocks {
             throw new BadInput(
                     "one or more of a task, and 0 minutes or more: " + count + " in " + minutes + " minutes cannot be");
         }
-        return books.write(task + " on " + job + " put right: " + count + ", " + minutes + " min", w -> {
+        return books.write(Plainly.said(task) + " on " + job + " put right: " + count + ", " + minutes + " min", w -> {
             JobBook.open(w, job);
             new Recount(w).of(job, task, count, minutes);
         });

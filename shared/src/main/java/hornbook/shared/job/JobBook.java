@@ -9,6 +9,7 @@ import hornbook.shared.shop.Movement;
 import hornbook.shared.shop.MovementKind;
 import hornbook.shared.shop.PadUsed;
 import hornbook.shared.shop.PersonCode;
+import hornbook.shared.shop.Plainly;
 import hornbook.shared.shop.TakenDown;
 import hornbook.shared.store.Books;
 import hornbook.shared.store.Deed;
@@ -51,7 +52,7 @@ public final class JobBook {
 
     /** A pad goes into a cup, and out of its lot. */
     public Deed pad(String job, PadFitted pad) {
-        return books.write("pad in " + pad.cup() + " of " + job, w -> {
+        return books.write("pad in " + Plainly.said(pad.cup()) + " of " + job, w -> {
             Job on = open(w, job);
             checked(w, pad);
             if (!pad.again()) {
@@ -145,7 +146,7 @@ public final class JobBook {
 
     /** A quirk was met on this job: the next brief knows. */
     public Deed met(String job, String quirk) {
-        return books.write(quirk + " met on " + job, w -> {
+        return books.write(Plainly.said(quirk) + " met on " + job, w -> {
             Job on = open(w, job);
             var met = new LinkedHashSet<>(on.quirksMet());
             met.add(quirk);

@@ -1,5 +1,6 @@
 package hornbook.shared.job;
 
+import hornbook.shared.shop.Plainly;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,8 +24,8 @@ public record Look(
     /** As a deed is called: {@code key height 9.1 mm of cup-f}. */
     String title() {
         String read = (value + " " + unit).strip();
-        return what.replaceFirst("^(finding|fault|q)-", "").replace('-', ' ')
+        return Plainly.said(what)
                 + (read.equals("found") ? "" : " " + read)
-                + (where.isEmpty() ? "" : " of " + where);
+                + (where.isEmpty() ? "" : " of " + Plainly.said(where));
     }
 }

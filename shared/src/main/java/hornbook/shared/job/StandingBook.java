@@ -39,7 +39,8 @@ public final class StandingBook {
 
     /** It is done soaking, drying or setting, or no longer wanted. */
     public Deed timerDone(String timer) {
-        return books.write("timer " + timer + " is done", w -> w.retire(Timer.class, timer));
+        String what = books.find(Timer.class, timer).map(Timer::what).orElse("timer " + timer);
+        return books.write(what + " is done", w -> w.retire(Timer.class, timer));
     }
 
     /**

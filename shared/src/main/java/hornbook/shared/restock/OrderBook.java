@@ -91,9 +91,8 @@ public final class OrderBook {
     /** A verdict on one lot's goods, of this batch; it goes before the supplier's. */
     public Deed lot(String id, Verdict verdict, String why) {
         Judged judged = new Judged(verdict, why);
-        String called = books.find(Lot.class, id).map(Lot::title).orElse("");
-        return books.write(
-                called + " (" + id + "): " + verdict.written(), w -> w.put(judged.on(lot(w, id), books.today())));
+        String called = books.find(Lot.class, id).map(Lot::title).orElse(id);
+        return books.write(called + ": " + verdict.written(), w -> w.put(judged.on(lot(w, id), books.today())));
     }
 
     private static Lot lot(Writing writing, String id) {

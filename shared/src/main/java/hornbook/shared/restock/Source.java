@@ -1,5 +1,6 @@
 package hornbook.shared.restock;
 
+import hornbook.shared.shop.Counted;
 import hornbook.shared.shop.Supplier;
 import hornbook.shared.supply.Deliveries;
 import java.util.ArrayList;
@@ -20,7 +21,8 @@ record Source(Optional<Supplier> supplier, Deliveries deliveries, Optional<Strin
         }
         return supplier.map(s -> deliveries
                         .typical()
-                        .map(days -> s.name() + (days == 0 ? " has it the same day" : " takes " + days + " days or so"))
+                        .map(days -> s.name()
+                                + (days == 0 ? " has it the same day" : " takes " + Counted.of(days, "day") + " or so"))
                         .orElse(s.name() + " has no delivery on record"))
                 .orElse("no supplier is known");
     }
@@ -31,7 +33,7 @@ record Source(Optional<Supplier> supplier, Deliveries deliveries, Optional<Strin
         avoid.ifPresent(why -> remarks.add(why
                 + deliveries
                         .typical()
-                        .map(days -> " It takes " + days + " days.")
+                        .map(days -> " It takes " + Counted.of(days, "day") + ".")
                         .orElse("")));
         return remarks;
     }

@@ -16,16 +16,18 @@ import hornbook.shared.store.Writing;
 public final class BagBook {
     private final Books books;
     private final Places places;
+    private final Called called;
 
     public BagBook(Books books) {
         this.books = books;
         this.places = new Places(books);
+        this.called = new Called(books);
     }
 
     /** They become a lot of their own. @param to the drawer or place where they are put */
     public Deed sortOut(String bag, int pieces, Piece piece, String to) {
         Spot spot = places.spot(to);
-        return books.write(title(bag, pieces, piece.title() + " in " + spot.id()), w -> {
+        return books.write(title(bag, pieces, piece.title() + " in " + called.spot(spot)), w -> {
             Lot made = piece.lot(w.nextId(Lot.class), spot);
             w.put(made);
             over(w, bag, pieces, made);
@@ -34,7 +36,7 @@ public final class BagBook {
 
     /** They go to a lot of such pieces. */
     public Deed sortOutInto(String bag, int pieces, String known) {
-        return books.write(title(bag, pieces, known), w -> {
+        return books.write(title(bag, pieces, called.lot(known)), w -> {
             Lot to = new Ledger(w, books.today()).lot(known);
             if (bag.equals(known)) {
                 throw new BadInput(bag + " cannot be sorted into itself: name another lot");
@@ -47,8 +49,7 @@ public final class BagBook {
     }
 
     private String title(String bag, int pieces, String what) {
-        String called = books.evenRetired(Lot.class, bag).map(Lot::title).orElse("");
-        return "sort " + pieces + " out of " + called + " (" + bag + "): " + what;
+        return "sort " + pieces + " out of " + called.lot(bag) + ": " + what;
     }
 
     private void over(Writing w, String bag, int pieces, Lot to) {

@@ -27,16 +27,18 @@ public final class StockBook {
     private final Books books;
     private final Places places;
     private final Suppliers suppliers;
+    private final Called called;
 
     public StockBook(Books books) {
         this.books = books;
         this.places = new Places(books);
         this.suppliers = new Suppliers(books);
+        this.called = new Called(books);
     }
 
     /** Counted by hand: a number becomes a ledger line, a word replaces the number. */
     public Deed count(String lot, Count counted) {
-        return books.write("count " + counted.written() + " of " + named(lot), w -> {
+        return books.write("count " + counted.written() + " of " + called.lot(lot), w -> {
             Ledger ledger = new Ledger(w, today());
             Lot there = ledger.lot(lot);
             switch (counted) {
@@ -52,7 +54,7 @@ public final class StockBook {
     public Deed use(Taking taking) {
         String forJob = taking.job() == null ? "" : " for " + taking.job();
         return books.write(
-                "take " + taking.pieces() + " of " + named(taking.lot()) + forJob, w -> taking.into(w, today()));
+                "take " + taking.pieces() + " of " + called.lot(taking.lot()) + forJob, w -> taking.into(w, today()));
     }
 
     /** Goods came in from a supplier; an order they answer is closed, or kept open for the rest. */
@@ -65,9 +67,9 @@ public final class StockBook {
      * substitute came, its lot is not the one that was ordered.
      */
     public Deed receive(String lot, Receipt receipt, @Nullable Judged judged) {
-        return books.write("receive " + receipt.pieces() + " into " + named(lot), w -> {
+        return books.write("receive " + receipt.pieces() + " into " + called.lot(lot), w -> {
             Ledger ledger = new Ledger(w, today());
-            Receipt told = answering(receipt);
+            Receipt told = answering(lot, receipt);
             ledger.receive(boughtFrom(w, ledger.lot(lot), told.supplier()), told);
             if (judged != null) {
                 w.put(judged.on(ledger.lot(lot), today()));
@@ -93,7 +95,7 @@ public final class StockBook {
         return bought;
     }
 
-    private Receipt answering(Receipt receipt) {
+    private Receipt answering(String lot, Receipt receipt) {
         if (receipt.pieces() <= 0 || receipt.pieces() > MOST) {
             throw new BadInput(receipt.pieces() + " pieces cannot come in: name 1 to " + MOST);
         }
@@ -108,6 +110,10 @@ public final class StockBook {
         OpenOrder order = books.find(OpenOrder.class, receipt.order())
                 .orElseThrow(() -> new BadInput(
                         "there is no open order " + receipt.order() + ": leave it out, or see “hornbook restock”"));
+        if (!order.lot().equals(lot) && receipt.note().isBlank()) {
+            throw new BadInput("order " + order.orderRef() + " is for " + called.lot(order.lot()) + ", not for "
+                    + called.lot(lot) + ": name the lot it came into, or say that it is a substitute with --note");
+        }
         return new Receipt(
                 receipt.pieces(),
                 order.supplier(),
@@ -122,7 +128,7 @@ public final class StockBook {
         if (from.isBlank()) {
             throw new BadInput("say from which horn they come, as “parts horn A”");
         }
-        return books.write("salvage " + pieces + " into " + named(lot), w -> {
+        return books.write("salvage " + pieces + " into " + called.lot(lot), w -> {
             Ledger ledger = new Ledger(w, today());
             ledger.move(ledger.lot(lot), MovementKind.SALVAGE, positive(pieces), null, "from " + from);
         });
@@ -148,7 +154,9 @@ public final class StockBook {
         Spot spot = places.spot(to);
         refuseThere(lot, spot);
         return change(
-                lot, "move " + named(lot) + " to " + spot.id(), there -> there.lyingIn(spot.drawer(), spot.place()));
+                lot,
+                "move " + called.lot(lot) + " to " + called.spot(spot),
+                there -> there.lyingIn(spot.drawer(), spot.place()));
     }
 
     private void refuseThere(String lot, Spot spot) {
@@ -163,7 +171,7 @@ public final class StockBook {
     public Deed split(String lot, int pieces, String to) {
         Spot spot = places.spot(to);
         return books.write(
-                "split " + pieces + " off " + named(lot),
+                "split " + pieces + " off " + called.lot(lot),
                 w -> apart(new Ledger(w, today()), w, lot, pieces, made -> made.lyingIn(spot.drawer(), spot.place())));
     }
 
@@ -182,7 +190,7 @@ public final class StockBook {
 
     /** All pieces of one lot go to another of the same kind; the emptied lot is retired. */
     public Deed join(String lot, String into) {
-        return books.write("join " + named(lot) + " to " + into, w -> {
+        return books.write("join " + called.lot(lot) + " to " + called.lot(into), w -> {
             Ledger ledger = new Ledger(w, today());
             Lot from = ledger.lot(lot);
             Lot to = ledger.lot(into);
@@ -209,29 +217,30 @@ public final class StockBook {
         LotSaid known = from == null || from.isBlank()
                 ? said
                 : said.from(suppliers.named(from).id());
-        return change(lot, "what " + named(lot) + " is", there -> known.on(there, sizes));
+        return change(lot, "put right what " + called.lot(lot) + " is", there -> known.on(there, sizes));
     }
 
     /** Set aside, and not offered unless asked for; or let go again. */
     public Deed setAside(String lot, boolean reserve) {
-        String title = (reserve ? "set aside " : "release ") + named(lot);
+        String title = (reserve ? "set aside " : "release ") + called.lot(lot);
         return change(lot, title, there -> otherwise(there, there.withReserve(reserve), "set aside", reserve));
     }
 
     /** Kept as a pattern and never offered; or no longer. */
     public Deed keepsake(String lot, boolean keepsake) {
-        String title = keepsake ? "keep " + named(lot) + " as a pattern" : named(lot) + " is no keepsake any more";
+        String title =
+                keepsake ? "keep " + called.lot(lot) + " as a pattern" : called.lot(lot) + " is no keepsake any more";
         return change(lot, title, there -> otherwise(there, there.withKeepsake(keepsake), "a pattern", keepsake));
     }
 
     /** Out of use; it can be brought back. */
     public Deed retire(String lot) {
-        return books.write("retire " + named(lot), w -> w.retire(Lot.class, lot));
+        return books.write("retire " + called.lot(lot), w -> w.retire(Lot.class, lot));
     }
 
     /** In use again, where it lay and with what the ledger says. */
     public Deed bringBack(String lot) {
-        return books.write("bring back " + named(lot), w -> w.bringBack(Lot.class, lot));
+        return books.write("bring back " + called.lot(lot), w -> w.bringBack(Lot.class, lot));
     }
 
     /** Takes everything off a parts horn, or out of another place, and lays it in one drawer or place. */
@@ -244,15 +253,8 @@ public final class StockBook {
                     + ": name another place");
         }
         return books.write(
-                "strip " + bare.id() + " into " + spot.id(),
+                "strip " + called.spot(bare) + " into " + called.spot(spot),
                 w -> lots.forEach(lot -> w.put(lot.lyingIn(spot.drawer(), spot.place()))));
-    }
-
-    /** As a person calls it, with its number: a deed is read again when it is undone. */
-    private String named(String lot) {
-        return books.evenRetired(Lot.class, lot)
-                .map(there -> there.title() + " (" + lot + ")")
-                .orElse(lot);
     }
 
     private static Lot otherwise(Lot was, Lot now, String what, boolean is) {

@@ -18,10 +18,12 @@ import org.jspecify.annotations.Nullable;
 public final class ToolBook {
     private final Books books;
     private final Places places;
+    private final Called called;
 
     public ToolBook(Books books) {
         this.books = books;
         this.places = new Places(books);
+        this.called = new Called(books);
     }
 
     /** Lends a member to somebody, by a code and never a name. */
@@ -65,7 +67,8 @@ public final class ToolBook {
         ShopTool was = tool(tool);
         Spot spot = places.spot(to);
         return books.write(
-                "put " + was.title() + " in " + spot.id(), w -> w.put(was.lyingIn(spot.drawer(), spot.place())));
+                "put " + was.title() + " in " + called.spot(spot),
+                w -> w.put(was.lyingIn(spot.drawer(), spot.place())));
     }
 
     /**
@@ -102,7 +105,9 @@ public final class ToolBook {
                             : set + " has several members “" + member + "”: name it as set/kind/member");
         }
         ToolMember m = found.getFirst();
-        String title = member + " of " + set + ": " + state.name().toLowerCase(java.util.Locale.ROOT);
+        String of = books.find(ShopTool.class, set).map(ShopTool::title).orElse(set);
+        String title =
+                m.kind() + " " + m.member() + " of " + of + ": " + state.name().toLowerCase(java.util.Locale.ROOT);
         boolean good = state == MemberState.GOOD;
         return books.write(
                 title,

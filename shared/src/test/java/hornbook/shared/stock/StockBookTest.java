@@ -123,7 +123,7 @@ class StockBookTest {
     void aDeedIsNamedAsAPersonCallsTheLot() {
         Deed deed = stock.use(new Taking("lot-0933", 2, "j-0237", "", false));
         String title = books.find(Lot.class, "lot-0933").orElseThrow().title();
-        assertThat(deed.title()).isEqualTo("take 2 of " + title + " (lot-0933) for j-0237");
+        assertThat(deed.title()).isEqualTo("take 2 of " + title + " for j-0237");
         assertThat(books.undoLast().title()).contains(title);
     }
 

@@ -80,12 +80,19 @@ class SupplierBookTest {
         StockBook stock = new StockBook(books);
         Piece felt = new Piece("felt 2 mm", "", "", null, "", LotState.NEW);
         stock.add(felt, "Chest r1c1", Count.ZERO);
+        stock.add(new Piece("felt 3 mm", "", "", null, "", LotState.NEW), "Chest r1c1", Count.ZERO);
         String lot = books.all(Lot.class).getFirst().id();
+        String other = books.all(Lot.class).getLast().id();
         book.add(felts("10"));
         new OrderBook(books).wentOut("harrowgate", Map.of(lot, 6));
         OnTheWay coming = new Restock(books).onTheWay().getFirst();
         assertThat(coming.expected()).isEqualTo(LocalDate.of(2026, 10, 10));
         assertThatThrownBy(() -> book.retire("harrowgate")).hasMessageContaining(coming.order());
+        assertThatThrownBy(() -> stock.receive(other, new Receipt(2, null, coming.order(), null, null, "")))
+                .hasMessageContaining("is for felt 2 mm, not for felt 3 mm");
+        stock.receive(other, new Receipt(2, null, coming.order(), null, null, "a substitute"));
+        assertThat(new Restock(books).onTheWay().getFirst().pieces()).isEqualTo(4);
+        books.undoLast();
         stock.receive(lot, new Receipt(4, null, coming.order(), null, new BigDecimal("1.20"), ""));
         assertThat(new Restock(books).onTheWay().getFirst().pieces()).isEqualTo(2);
         assertThat(books.find(Lot.class, lot).orElseThrow().supplier()).isEqualTo("sup-v-harrowgate-felts");

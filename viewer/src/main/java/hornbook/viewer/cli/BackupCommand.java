@@ -1,5 +1,6 @@
 package hornbook.viewer.cli;
 
+import hornbook.shared.shop.Counted;
 import hornbook.shared.store.Backup;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -20,7 +21,8 @@ final class BackupCommand implements Callable<Integer> {
     public Integer call() {
         return frame.reading(workshop -> {
             Backup.Answer made = new Backup(frame.shop()).make(workshop.books().today());
-            return frame.answer(made, out -> out.println(made.file() + "  " + made.files() + " files, checked"));
+            return frame.answer(
+                    made, out -> out.println(made.file() + "  " + Counted.of(made.files(), "file") + ", checked"));
         });
     }
 }

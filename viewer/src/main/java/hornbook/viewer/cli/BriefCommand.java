@@ -10,6 +10,7 @@ import hornbook.indexer.brief.Fetch;
 import hornbook.indexer.brief.PastJob;
 import hornbook.indexer.brief.QuirkLine;
 import hornbook.indexer.brief.ThreadLine;
+import hornbook.shared.shop.Counted;
 import hornbook.viewer.paper.PaperSize;
 import hornbook.viewer.paper.brief.BriefPaper;
 import hornbook.viewer.workshop.Workshop;
@@ -66,7 +67,7 @@ final class BriefCommand implements Callable<Integer> {
                                 brief,
                                 about(workshop),
                                 frame.around().here().resolve(file).normalize());
-                frame.say(printed.file() + "  " + printed.pages() + (printed.pages() == 1 ? " page" : " pages"));
+                frame.say(printed.file() + "  " + Counted.of(printed.pages(), "page"));
             }
             return frame.answer(brief, out -> print(out, brief, workshop.catalogue()));
         });

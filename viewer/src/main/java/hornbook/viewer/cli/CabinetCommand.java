@@ -1,6 +1,7 @@
 package hornbook.viewer.cli;
 
 import hornbook.shared.shop.BadInput;
+import hornbook.shared.shop.Counted;
 import hornbook.shared.shop.LabelState;
 import hornbook.shared.stock.CabinetPlan;
 import hornbook.shared.stock.DrawerFront;
@@ -88,14 +89,14 @@ final class CabinetCommand implements Callable<Integer> {
                 .count();
         long empty = plan.drawers().stream().filter(DrawerFront::empty).count();
         out.printf(
-                "%-10s %s  %d by %d  %s; %d drawers, %d labels wrong, %d empty%n",
+                "%-10s %s  %d by %d%s  %s, %s wrong, %d empty%n",
                 plan.id(),
                 plan.name(),
                 plan.rows(),
                 plan.columns(),
-                plan.where(),
-                plan.drawers().size(),
-                drifted,
+                plan.where().isBlank() ? "" : "  " + plan.where() + ";",
+                Counted.of(plan.drawers().size(), "drawer"),
+                Counted.of(drifted, "label"),
                 empty);
     }
 

@@ -1,5 +1,6 @@
 package hornbook.viewer.cli;
 
+import hornbook.shared.shop.Counted;
 import hornbook.shared.store.Check;
 import hornbook.shared.store.Problem;
 import hornbook.shared.store.Repair;
@@ -30,7 +31,8 @@ final class CheckCommand implements Callable<Integer> {
         frame.answer(report, out -> {
             report.done().forEach(done -> out.println("mended: " + done));
             report.problems().stream().map(Problem::line).forEach(out::println);
-            out.println(report.ok() ? "all is well" : report.problems().size() + " problems");
+            out.println(
+                    report.ok() ? "all is well" : Counted.of(report.problems().size(), "problem"));
         });
         return report.ok() ? ExitCode.DONE : ExitCode.SHOP_UNAVAILABLE;
     }

@@ -10,6 +10,7 @@ import hornbook.catalogue.diagnose.DiagnoseAnswer.ToolLine;
 import hornbook.catalogue.diagnose.DiagnoseQuestion;
 import hornbook.shared.job.JobCard;
 import hornbook.shared.shop.BadInput;
+import hornbook.shared.shop.Counted;
 import hornbook.viewer.workshop.Workshop;
 import java.io.PrintWriter;
 import java.util.LinkedHashMap;
@@ -155,7 +156,7 @@ final class DiagnoseCommand implements Callable<Integer> {
 
     private static void print(PrintWriter out, CauseLine cause) {
         String said = cause.answer() == null ? "" : cause.answer() ? ", its check says yes" : ", its check says no";
-        String jobs = cause.jobs() == 0 ? "" : ", " + cause.jobs() + (cause.jobs() == 1 ? " job here" : " jobs here");
+        String jobs = cause.jobs() == 0 ? "" : ", " + Counted.of(cause.jobs(), "job") + " here";
         out.printf("  %3.0f %%  %s  (%s%s%s)%n", 100 * cause.probability(), cause.text(), cause.id(), said, jobs);
     }
 

@@ -8,6 +8,7 @@ import hornbook.catalogue.estimate.EstimateQuestion.TaskCount;
 import hornbook.catalogue.estimate.HonestyAnswer;
 import hornbook.catalogue.estimate.Price;
 import hornbook.shared.shop.BadInput;
+import hornbook.shared.shop.Counted;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Objects;
@@ -69,7 +70,7 @@ final class EstimateCommand implements Callable<Integer> {
             EstimateAnswer time = workshop.estimate().estimate(new EstimateQuestion(asked, of, on, who));
             Priced answer = new Priced(time, quote.price(workshop, time).orElse(null));
             quote.print(frame, workshop, time, of)
-                    .ifPresent(printed -> frame.say(printed.file() + "  " + printed.pages() + " pages"));
+                    .ifPresent(printed -> frame.say(printed.file() + "  " + Counted.of(printed.pages(), "page")));
             return frame.answer(answer, out -> print(out, answer));
         });
     }

@@ -1,6 +1,7 @@
 package hornbook.viewer.cli;
 
 import hornbook.shared.exchange.Export;
+import hornbook.shared.shop.Counted;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -32,7 +33,8 @@ final class ExportCommand implements Callable<Integer> {
         return frame.reading(workshop -> {
             Export.Answer answer =
                     workshop.exporting().to(frame.around().here().resolve(to).normalize(), withCustomers);
-            return frame.answer(answer, out -> out.println(answer.files().size() + " files in " + answer.folder()));
+            return frame.answer(
+                    answer, out -> out.println(Counted.of(answer.files().size(), "file") + " in " + answer.folder()));
         });
     }
 }

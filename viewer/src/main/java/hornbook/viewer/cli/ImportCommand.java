@@ -4,6 +4,7 @@ import hornbook.shared.exchange.ImportReport;
 import hornbook.shared.exchange.Refusal;
 import hornbook.shared.exchange.SheetKind;
 import hornbook.shared.shop.BadInput;
+import hornbook.shared.shop.Counted;
 import hornbook.viewer.workshop.Workshop;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -119,7 +120,7 @@ final class ImportCommand implements Callable<Integer> {
     private static void print(PrintWriter out, ImportReport report) {
         report.remarks().forEach(remark -> out.println("remark: " + remark));
         report.refused().forEach(refusal -> out.println("refused: " + words(refusal)));
-        out.println(report.read() + " rows read, " + report.taken() + " taken, "
+        out.println(Counted.of(report.read(), "row") + " read, " + report.taken() + " taken, "
                 + report.refused().size() + " refused");
     }
 

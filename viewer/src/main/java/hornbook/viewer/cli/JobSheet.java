@@ -1,6 +1,7 @@
 package hornbook.viewer.cli;
 
 import hornbook.shared.job.JobCard;
+import hornbook.shared.shop.Counted;
 import hornbook.viewer.paper.PaperSize;
 import hornbook.viewer.paper.Printed;
 import hornbook.viewer.paper.owner.HandBack;
@@ -62,6 +63,6 @@ final class JobSheet implements Callable<Integer> {
                         new HandBack(null, notDone, faultsLeft, billed),
                         withOwner,
                         frame.around().here().resolve(pdf).normalize());
-        return frame.answer(printed, out -> out.println(printed.file() + "  " + printed.pages() + " pages"));
+        return frame.answer(printed, out -> out.println(printed.file() + "  " + Counted.of(printed.pages(), "page")));
     }
 }

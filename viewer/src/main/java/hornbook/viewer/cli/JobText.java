@@ -3,6 +3,7 @@ package hornbook.viewer.cli;
 import hornbook.catalogue.called.JobWords;
 import hornbook.shared.job.JobCard;
 import hornbook.shared.job.Standing;
+import hornbook.shared.shop.Counted;
 import hornbook.viewer.workshop.Workshop;
 import java.io.PrintWriter;
 import java.util.stream.Collectors;
@@ -24,7 +25,8 @@ final class JobText {
                 + job.horn());
         out.println("  took in " + job.tookIn() + ": " + job.complaint());
         String quoted = job.quotedMin() == null ? "" : " of " + job.quotedMin() + " quoted";
-        out.println("  " + job.minutes() + " minutes" + quoted + (job.done() == null ? "" : ", done " + job.done()));
+        out.println("  " + Counted.of(job.minutes(), "minute") + quoted
+                + (job.done() == null ? "" : ", done " + job.done()));
         if (job.went() != null) {
             out.println("  went " + job.went() + ": " + job.wentNote());
         }

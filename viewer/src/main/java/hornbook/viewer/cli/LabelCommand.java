@@ -1,6 +1,7 @@
 package hornbook.viewer.cli;
 
 import hornbook.shared.shop.BadInput;
+import hornbook.shared.shop.Counted;
 import hornbook.shared.stock.DrawerCard;
 import hornbook.viewer.paper.PaperSize;
 import hornbook.viewer.paper.label.Label;
@@ -101,7 +102,7 @@ final class LabelCommand implements Callable<Integer> {
     private static void print(PrintWriter out, LabelSheets.Printed printed) {
         printed.labels()
                 .forEach(label -> out.println(label.drawer() + "  page " + label.page() + ", cell " + label.cell()));
-        out.println(printed.file() + "  " + printed.pages() + (printed.pages() == 1 ? " page" : " pages")
+        out.println(printed.file() + "  " + Counted.of(printed.pages(), "page")
                 + "; print at 100 %, not fitted to the page");
     }
 }

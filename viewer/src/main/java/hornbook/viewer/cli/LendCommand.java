@@ -4,9 +4,9 @@ import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.MemberState;
 import hornbook.shared.stock.ToolBook;
 import hornbook.shared.store.Deed;
+import hornbook.viewer.workshop.Workshop;
 import java.util.Arrays;
 import java.util.Locale;
-import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -18,7 +18,7 @@ import picocli.CommandLine.Parameters;
         name = "lend",
         header = "Notes that a member of a set of tools is lent, back, missing or broken.",
         footer = "hornbook stock lend tool-taps-dies tool-taps-dies/die/M3x0.5 --to B-04")
-final class LendCommand implements Callable<Integer> {
+final class LendCommand extends ToolDeeds.ToolDeed {
     @Parameters(index = "0", paramLabel = "SET", description = "The set's number, as tool-taps-dies.")
     String set = "";
 
@@ -38,19 +38,19 @@ final class LendCommand implements Callable<Integer> {
             description = "good (it is back), missing, broken, stub, galled, chipped, worn.")
     String state = "good";
 
-    private final Frame frame;
-
     LendCommand(Frame frame) {
-        this.frame = frame;
+        super(frame);
     }
 
     @Override
-    public Integer call() {
-        return frame.writing(workshop -> {
-            ToolBook tools = workshop.toolBook();
-            Deed done = to != null ? tools.lend(set, member, to) : tools.state(set, member, state());
-            return frame.answer(done, out -> out.println("deed " + done.number() + ": " + done.title()));
-        });
+    Deed done(Workshop workshop) {
+        ToolBook tools = workshop.toolBook();
+        return to != null ? tools.lend(set, member, to) : tools.state(set, member, state());
+    }
+
+    @Override
+    String tool(Workshop workshop) {
+        return set;
     }
 
     private MemberState state() {

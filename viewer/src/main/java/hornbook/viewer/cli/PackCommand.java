@@ -4,6 +4,7 @@ import hornbook.catalogue.pack.Difference;
 import hornbook.catalogue.pack.Difference.What;
 import hornbook.catalogue.pack.Made;
 import hornbook.catalogue.pack.Taken;
+import hornbook.shared.shop.Counted;
 import hornbook.viewer.workshop.Workshop;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -46,7 +47,7 @@ final class PackCommand {
                 Made made = workshop.packs()
                         .make(frame.around().here().resolve(file).normalize());
                 return frame.answer(made, out -> {
-                    out.println(made.file() + "  " + made.entries().size() + " entries");
+                    out.println(made.file() + "  " + Counted.of(made.entries().size(), "entry"));
                     made.leftOut().forEach(left -> out.println("! " + left.entry() + " " + left.why()));
                 });
             });

@@ -9,6 +9,7 @@ import hornbook.shared.pads.CupSheet;
 import hornbook.shared.pads.PadAnswer;
 import hornbook.shared.pads.Pads;
 import hornbook.shared.shop.BadInput;
+import hornbook.shared.shop.Counted;
 import hornbook.viewer.workshop.Workshop;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -75,8 +76,8 @@ final class PadsCommand implements Callable<Integer> {
         answer.shortages()
                 .forEach(s -> out.println("short: " + s.size().toPlainString() + " mm for " + words.title(s.cup())
                         + (s.job() == null ? "" : " of " + s.job()) + ": " + s.why()));
-        out.println(answer.assignments().size() + " cups served, " + answer.halfSteps() + " a half step off, "
-                + answer.shortages().size() + " short, cost " + answer.cost());
+        out.println(Counted.of(answer.assignments().size(), "cup") + " served, " + answer.halfSteps()
+                + " a half step off, " + answer.shortages().size() + " short, cost " + answer.cost());
         answer.stranded().forEach(line -> out.println("! " + line));
         answer.remarks().forEach(line -> out.println("! " + line));
     }

@@ -1,6 +1,7 @@
 package hornbook.viewer.cli;
 
 import hornbook.catalogue.entry.Catalogue;
+import hornbook.shared.shop.Counted;
 import hornbook.viewer.paper.PaperSize;
 import hornbook.viewer.paper.plate.ContactSheet;
 import java.nio.file.Path;
@@ -32,7 +33,8 @@ final class PicturesCommand implements Callable<Integer> {
                 .print(frame.around().here().resolve(pdf).normalize());
         return frame.answer(
                 printed,
-                out -> out.println(printed.file() + "  " + printed.pictures().size() + " drawings on " + printed.pages()
-                        + " pages"));
+                out -> out.println(
+                        printed.file() + "  " + Counted.of(printed.pictures().size(), "drawing") + " on "
+                                + Counted.of(printed.pages(), "page")));
     }
 }

@@ -1,6 +1,7 @@
 package hornbook.viewer.cli;
 
 import hornbook.catalogue.called.Called;
+import hornbook.shared.shop.Counted;
 import hornbook.shared.stock.PlaceFront;
 import hornbook.viewer.workshop.Workshop;
 import java.io.PrintWriter;
@@ -75,7 +76,12 @@ final class PlaceCommand implements Callable<Integer> {
 
     private static void line(PrintWriter out, PlaceFront place) {
         out.printf(
-                "%-18s %s  (%s)  %s; %d lots, %d tools%n",
-                place.id(), place.name(), place.kind(), place.where(), place.lots(), place.tools());
+                "%-18s %s  (%s)%s  %s, %s%n",
+                place.id(),
+                place.name(),
+                place.kind(),
+                place.where().isBlank() ? "" : "  " + place.where() + ";",
+                Counted.of(place.lots(), "lot"),
+                Counted.of(place.tools(), "tool"));
     }
 }

@@ -2,6 +2,7 @@ package hornbook.viewer.cli;
 
 import hornbook.shared.restock.RestockAnswer;
 import hornbook.shared.restock.RestockLine;
+import hornbook.shared.shop.Counted;
 import hornbook.viewer.paper.PaperSize;
 import hornbook.viewer.paper.Printed;
 import hornbook.viewer.paper.order.OrderPaper;
@@ -72,7 +73,7 @@ final class RestockCommand implements Callable<Integer> {
                         workshop.name(),
                         workshop.books().today())
                 .print(answer, workshop.restock().orders(answer), file);
-        frame.say(printed.file() + "  " + printed.pages() + (printed.pages() == 1 ? " page" : " pages"));
+        frame.say(printed.file() + "  " + Counted.of(printed.pages(), "page"));
     }
 
     private static void print(PrintWriter out, RestockAnswer answer) {

@@ -1,5 +1,6 @@
 package hornbook.viewer.cli;
 
+import hornbook.shared.shop.Counted;
 import hornbook.shared.store.Restore;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -27,7 +28,7 @@ final class RestoreCommand implements Callable<Integer> {
                 .from(frame.around().here().resolve(file).normalize());
         return frame.answer(
                 done,
-                out -> out.println(done.files() + " files of " + done.day()
+                out -> out.println(Counted.of(done.files(), "file") + " of " + done.day()
                         + " restored; the shop as it was is kept in " + done.keptAside()));
     }
 }

@@ -23,8 +23,9 @@ abstract class StockDeed extends OneDeed {
     }
 
     private static void line(PrintWriter out, LotCard lot) {
-        out.println(lot.id() + "  " + lot.count() + "  " + lot.title() + "  in " + lot.drawer() + " “"
-                + lot.drawerLabel() + "”" + (lot.heed() == null ? "" : "  ! " + lot.heed()));
+        out.println(lot.id() + "  " + lot.count() + "  " + lot.title() + "  in " + lot.drawer()
+                + (lot.drawerLabel().isBlank() ? "" : " “" + lot.drawerLabel() + "”")
+                + (lot.heed() == null ? "" : "  ! " + lot.heed()));
     }
 
     /** One thing done to a lot that is there. */

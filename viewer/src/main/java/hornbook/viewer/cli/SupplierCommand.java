@@ -1,5 +1,6 @@
 package hornbook.viewer.cli;
 
+import hornbook.shared.shop.Counted;
 import hornbook.shared.supply.SupplierCard;
 import hornbook.viewer.workshop.Workshop;
 import java.io.PrintWriter;
@@ -58,7 +59,7 @@ final class SupplierCommand implements Callable<Integer> {
     private static void brief(PrintWriter out, SupplierCard supplier) {
         String takes = supplier.typicalDays() == null
                 ? "no delivery on record"
-                : "takes " + supplier.typicalDays() + " days or so";
+                : "takes " + Counted.of(supplier.typicalDays(), "day") + " or so";
         out.printf(
                 "%-20s %s  %s%s%n",
                 supplier.id(), supplier.name(), takes, supplier.verdict().isBlank() ? "" : ", " + supplier.verdict());

@@ -5,6 +5,7 @@ import hornbook.catalogue.entry.Entry;
 import hornbook.catalogue.estimate.HonestyAnswer;
 import hornbook.shared.exchange.CsvFile;
 import hornbook.shared.shop.BadInput;
+import hornbook.shared.shop.Counted;
 import hornbook.shared.year.YearAnswer;
 import hornbook.viewer.paper.PaperSize;
 import hornbook.viewer.paper.year.YearPaper;
@@ -77,7 +78,7 @@ final class YearCommand implements Callable<Integer> {
                             page.books(),
                             page.estimates(),
                             frame.around().here().resolve(pdf).normalize());
-            frame.say(printed.file() + "  " + printed.pages() + (printed.pages() == 1 ? " page" : " pages"));
+            frame.say(printed.file() + "  " + Counted.of(printed.pages(), "page"));
         }
     }
 
@@ -93,8 +94,12 @@ final class YearCommand implements Callable<Integer> {
         YearAnswer books = page.books();
         Catalogue catalogue = workshop.catalogue();
         out.printf(
-                "%d in %s: %d jobs came in, %d handed back, %.0f h clocked%n",
-                books.year(), workshop.name(), books.cameIn(), books.done(), books.minutes() / MINUTES);
+                "%d in %s: %s came in, %d handed back, %.0f h clocked%n",
+                books.year(),
+                workshop.name(),
+                Counted.of(books.cameIn(), "job"),
+                books.done(),
+                books.minutes() / MINUTES);
         out.println("month   in  back  hours  pieces    spent");
         books.months()
                 .forEach(m -> out.printf(
@@ -106,12 +111,15 @@ final class YearCommand implements Callable<Integer> {
                         m.pieces(),
                         m.spent().toPlainString()));
         out.println("hours by kind of job");
-        books.kinds().forEach(k -> out.printf("  %5.0f h  %s, %d jobs%n", k.minutes() / MINUTES, k.kind(), k.done()));
+        books.kinds()
+                .forEach(k -> out.printf(
+                        "  %5.0f h  %s, %s%n", k.minutes() / MINUTES, k.kind(), Counted.of(k.done(), "job")));
         out.println("hours by task");
         books.tasks().stream()
                 .limit(SHOWN)
                 .forEach(t -> out.printf(
-                        "  %5.0f h  %s, %d jobs%n", t.minutes() / MINUTES, title(catalogue, t.task()), t.jobs()));
+                        "  %5.0f h  %s, %s%n",
+                        t.minutes() / MINUTES, title(catalogue, t.task()), Counted.of(t.jobs(), "job")));
         out.println("used for " + books.usedCost().toPlainString() + "; deliveries for "
                 + books.spent().toPlainString());
         books.used().stream()
@@ -136,7 +144,7 @@ final class YearCommand implements Callable<Integer> {
         out.println("late: " + books.late().size() + "; of " + books.promised() + " promised and handed back");
         books.late().stream()
                 .limit(SHOWN)
-                .forEach(l -> out.println("  " + l.job() + "  " + l.kind() + ", " + l.days() + " days"
+                .forEach(l -> out.println("  " + l.job() + "  " + l.kind() + ", " + Counted.of(l.days(), "day")
                         + (l.done() == null ? ", still here" : "")));
         out.println("over the quote by more than a fifth: " + books.overrun().size() + " of " + books.quoted());
         books.overrun().stream()

@@ -1,5 +1,6 @@
 package hornbook.viewer.supply;
 
+import hornbook.shared.shop.Counted;
 import hornbook.shared.supply.SupplierCard;
 import hornbook.viewer.ask.AskForm;
 import hornbook.viewer.widget.Tile;
@@ -73,7 +74,7 @@ public final class SupplierList extends BorderPane {
         Integer days = supplier.typicalDays();
         return days == null
                 ? "no delivery on record"
-                : days == 0 ? "has it the same day" : "takes " + days + (days == 1 ? " day" : " days") + " or so";
+                : days == 0 ? "has it the same day" : "takes " + Counted.of(days, "day") + " or so";
     }
 
     private void draw(SupplierCard supplier) {

@@ -3,6 +3,7 @@ package hornbook.viewer.paper.year;
 import hornbook.catalogue.entry.Catalogue;
 import hornbook.catalogue.entry.Entry;
 import hornbook.catalogue.estimate.HonestyAnswer;
+import hornbook.shared.shop.Counted;
 import hornbook.shared.year.YearAnswer;
 import hornbook.shared.year.YearAnswer.MonthLine;
 import hornbook.viewer.paper.Block;
@@ -27,13 +28,13 @@ record YearPieces(Catalogue catalogue) {
     /** The year in one sentence. */
     static String says(YearAnswer year) {
         return String.format(
-                "%d jobs came in, %d were handed back, %d came to nothing. %.0f hours clocked. %d pieces used, which cost"
+                "%s came in, handed back %d, came to nothing %d. %.0f hours clocked. %s used, which cost"
                         + " %s; deliveries for %s. Up to %s.",
-                year.cameIn(),
+                Counted.of(year.cameIn(), "job"),
                 year.done(),
                 year.declined(),
                 year.minutes() / MINUTES,
-                year.months().stream().mapToInt(MonthLine::pieces).sum(),
+                Counted.of(year.months().stream().mapToInt(MonthLine::pieces).sum(), "piece"),
                 year.usedCost().toPlainString(),
                 year.spent().toPlainString(),
                 year.upTo());
@@ -71,7 +72,7 @@ record YearPieces(Catalogue catalogue) {
     private static RowBars kinds(YearAnswer year) {
         return new RowBars(
                 year.kinds().stream()
-                        .map(k -> row(k.kind(), k.minutes(), k.done() + " jobs"))
+                        .map(k -> row(k.kind(), k.minutes(), Counted.of(k.done(), "job")))
                         .toList(),
                 NAMES);
     }
@@ -80,7 +81,7 @@ record YearPieces(Catalogue catalogue) {
         return new RowBars(
                 year.tasks().stream()
                         .limit(MOST)
-                        .map(t -> row(title(t.task()), t.minutes(), t.jobs() + " jobs"))
+                        .map(t -> row(title(t.task()), t.minutes(), Counted.of(t.jobs(), "job")))
                         .toList(),
                 NAMES);
     }
@@ -129,7 +130,7 @@ record YearPieces(Catalogue catalogue) {
                                 l.job(),
                                 l.kind(),
                                 l.promised().toString(),
-                                l.days() + " days" + (l.done() == null ? ", still here" : "")))
+                                Counted.of(l.days(), "day") + (l.done() == null ? ", still here" : "")))
                         .toList());
     }
 
