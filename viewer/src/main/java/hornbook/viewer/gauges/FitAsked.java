@@ -3,55 +3,44 @@ package hornbook.viewer.gauges;
 import hornbook.indexer.fit.FitQuestion;
 import java.util.List;
 
-/**
- * The fields of the fit pane as they stand.
- *
- * @param kind id of the chosen kind, or what was typed of it
- * @param model id or title of the horn's model
- */
-record FitAsked(
-        String kind, String diameter, String length, String bore, String thread, String model, boolean reserve) {
-    static final FitAsked NOTHING = new FitAsked("", "", "", "", "", "", false);
+/** The fields of the fit pane as they stand. */
+record FitAsked(boolean reserve, Written<Field> fields) {
+    static final FitAsked NOTHING = new FitAsked(false, Written.nothing());
+
+    /** What can be told: the kind by its id or what was typed of it, the horn's model by its id or title. */
+    enum Field {
+        KIND,
+        DIAMETER,
+        LENGTH,
+        BORE,
+        THREAD,
+        MODEL
+    }
 
     FitQuestion question() {
         return new FitQuestion(
-                kind,
-                Typed.in(diameter),
-                Typed.in(length),
-                Typed.in(bore),
-                Typed.in(thread),
+                at(Field.KIND),
+                fields.told(Field.DIAMETER),
+                fields.told(Field.LENGTH),
+                fields.told(Field.BORE),
+                fields.told(Field.THREAD),
                 List.of(),
                 List.of(),
-                Typed.in(model),
+                fields.told(Field.MODEL),
                 reserve,
                 1);
     }
 
-    FitAsked ofKind(String id) {
-        return new FitAsked(id, diameter, length, bore, thread, model, reserve);
+    /** As typed; blank where nothing was. */
+    String at(Field field) {
+        return fields.at(field);
     }
 
-    FitAsked withDiameter(String text) {
-        return new FitAsked(kind, text, length, bore, thread, model, reserve);
-    }
-
-    FitAsked withLength(String text) {
-        return new FitAsked(kind, diameter, text, bore, thread, model, reserve);
-    }
-
-    FitAsked withBore(String text) {
-        return new FitAsked(kind, diameter, length, text, thread, model, reserve);
-    }
-
-    FitAsked withThread(String text) {
-        return new FitAsked(kind, diameter, length, bore, text, model, reserve);
-    }
-
-    FitAsked onModel(String text) {
-        return new FitAsked(kind, diameter, length, bore, thread, text, reserve);
+    FitAsked with(Field field, String text) {
+        return new FitAsked(reserve, fields.with(field, text));
     }
 
     FitAsked withReserve(boolean yes) {
-        return new FitAsked(kind, diameter, length, bore, thread, model, yes);
+        return new FitAsked(yes, fields);
     }
 }

@@ -8,6 +8,7 @@ import hornbook.shared.job.JobCard;
 import hornbook.shared.job.Jobs;
 import hornbook.shared.stock.LotCard;
 import hornbook.shared.stock.Stock;
+import hornbook.viewer.gauges.FitAsked.Field;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
@@ -32,8 +33,8 @@ public final class FitFrom {
     FitAsked of(String kind, String id) {
         return switch (kind) {
             case "lot" -> stock.lot(id).map(this::lot).orElse(FitAsked.NOTHING);
-            case "part", "supply" -> FitAsked.NOTHING.ofKind(title(id));
-            case "model" -> FitAsked.NOTHING.onModel(id);
+            case "part", "supply" -> FitAsked.NOTHING.with(Field.KIND, title(id));
+            case "model" -> FitAsked.NOTHING.with(Field.MODEL, id);
             case "horn" -> model(jobs.horn(id).map(HornCard::model));
             case "job" -> model(jobs.job(id).map(JobCard::model));
             default -> FitAsked.NOTHING;
@@ -41,7 +42,7 @@ public final class FitFrom {
     }
 
     private static FitAsked model(Optional<String> model) {
-        return FitAsked.NOTHING.onModel(model.orElse(""));
+        return FitAsked.NOTHING.with(Field.MODEL, model.orElse(""));
     }
 
     private String title(String id) {
@@ -50,17 +51,24 @@ public final class FitFrom {
 
     private FitAsked lot(LotCard lot) {
         Map<String, String> sizes = sizes(lot.dimensions());
-        FitAsked asked =
-                FitAsked.NOTHING.ofKind(title(lot.item())).withThread(Objects.requireNonNullElse(lot.thread(), ""));
-        asked = lot.fitsModels().size() == 1 ? asked.onModel(lot.fitsModels().getFirst()) : asked;
+        FitAsked asked = FitAsked.NOTHING
+                .with(Field.KIND, title(lot.item()))
+                .with(Field.THREAD, Objects.requireNonNullElse(lot.thread(), ""));
+        asked = lot.fitsModels().size() == 1
+                ? asked.with(Field.MODEL, lot.fitsModels().getFirst())
+                : asked;
         Fitting fitting = catalogue.get().fitting(lot.item()).orElse(null);
         return fitting == null
                 ? asked
-                : asked.withDiameter(
+                : asked.with(
+                                Field.DIAMETER,
                                 size(sizes, fitting.diameter(), fitting.works().get("diameter")))
-                        .withLength(
+                        .with(
+                                Field.LENGTH,
                                 size(sizes, fitting.length(), fitting.works().get("length")))
-                        .withBore(size(sizes, fitting.bore(), fitting.works().get("bore")));
+                        .with(
+                                Field.BORE,
+                                size(sizes, fitting.bore(), fitting.works().get("bore")));
     }
 
     /** A pad is asked for by its cup; the lot states its size. */

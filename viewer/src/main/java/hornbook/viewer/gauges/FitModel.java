@@ -2,6 +2,7 @@ package hornbook.viewer.gauges;
 
 import hornbook.indexer.fit.FitAnswer;
 import hornbook.indexer.fit.FitQuestion;
+import hornbook.viewer.gauges.FitAsked.Field;
 import hornbook.viewer.work.Ends;
 import hornbook.viewer.work.Latest;
 import hornbook.viewer.work.Work;
@@ -74,7 +75,7 @@ public final class FitModel {
     /** A field has changed. */
     void change(UnaryOperator<FitAsked> field) {
         FitAsked asked = field.apply(view.asked());
-        if (asked.kind().isBlank()) {
+        if (asked.at(Field.KIND).isBlank()) {
             asking.cancel();
             show(new FitView(asked, List.of(), null, null));
             return;
@@ -95,17 +96,20 @@ public final class FitModel {
     private FitView answered(FitAsked asked) {
         List<PieceKind> all = kinds.get();
         Optional<PieceKind> chosen =
-                all.stream().filter(kind -> kind.named(asked.kind())).findFirst();
+                all.stream().filter(kind -> kind.named(asked.at(Field.KIND))).findFirst();
         if (chosen.isEmpty()) {
             List<PieceKind> meant = all.stream()
-                    .filter(kind -> kind.meantBy(asked.kind()))
+                    .filter(kind -> kind.meantBy(asked.at(Field.KIND)))
                     .limit(MOST_OFFERED)
                     .toList();
             return new FitView(
                     asked, meant, null, meant.isEmpty() ? "No kind of part or supply is called that." : null);
         }
         return new FitView(
-                asked, List.of(), fit.apply(asked.ofKind(chosen.get().id()).question()), null);
+                asked,
+                List.of(),
+                fit.apply(asked.with(Field.KIND, chosen.get().id()).question()),
+                null);
     }
 
     private void show(FitView now) {

@@ -1,9 +1,9 @@
 package hornbook.viewer.gauges;
 
+import hornbook.viewer.gauges.FitAsked.Field;
 import hornbook.viewer.widget.Words;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -28,12 +28,12 @@ final class FitPane implements Pane {
     FitPane(FitModel model, Consumer<String> pull) {
         this.model = model;
         this.pull = pull;
-        kind = field("ask-kind", "What kind of part or supply", "hinge rod", FitAsked::ofKind);
-        diameter = field("ask-fit-diameter", "Diameter", "2.38", FitAsked::withDiameter);
-        length = field("ask-length", "Length", "118", FitAsked::withLength);
-        bore = field("ask-bore", "Bore", "", FitAsked::withBore);
-        thread = field("ask-thread", "Thread", "2-56", FitAsked::withThread);
-        horn = field("ask-model", "For the model", "id or title", FitAsked::onModel);
+        kind = field("ask-kind", "What kind of part or supply", "hinge rod", Field.KIND);
+        diameter = field("ask-fit-diameter", "Diameter", "2.38", Field.DIAMETER);
+        length = field("ask-length", "Length", "118", Field.LENGTH);
+        bore = field("ask-bore", "Bore", "", Field.BORE);
+        thread = field("ask-thread", "Thread", "2-56", Field.THREAD);
+        horn = field("ask-model", "For the model", "id or title", Field.MODEL);
         CheckBox reserve = new CheckBox("Offer the reserve too");
         reserve.setOnAction(pressed -> model.change(a -> a.withReserve(reserve.isSelected())));
         sheet = new Sheet(kind, offered, pair(diameter, length), pair(bore, thread), horn, reserve);
@@ -45,17 +45,17 @@ final class FitPane implements Pane {
         });
     }
 
-    private AskField field(String id, String asks, String prompt, BiFunction<FitAsked, String, FitAsked> with) {
-        return new AskField(id, asks, prompt, text -> model.change(asked -> with.apply(asked, text)));
+    private AskField field(String id, String asks, String prompt, Field field) {
+        return new AskField(id, asks, prompt, text -> model.change(asked -> asked.with(field, text)));
     }
 
     private void fill(FitAsked asked) {
-        kind.set(asked.kind());
-        diameter.set(asked.diameter());
-        length.set(asked.length());
-        bore.set(asked.bore());
-        thread.set(asked.thread());
-        horn.set(asked.model());
+        kind.set(asked.at(Field.KIND));
+        diameter.set(asked.at(Field.DIAMETER));
+        length.set(asked.at(Field.LENGTH));
+        bore.set(asked.at(Field.BORE));
+        thread.set(asked.at(Field.THREAD));
+        horn.set(asked.at(Field.MODEL));
     }
 
     private static HBox pair(Node one, Node other) {
@@ -93,11 +93,12 @@ final class FitPane implements Pane {
         if (view.answer() != null) {
             nodes.addAll(new FitAnswers(view.answer(), pull).nodes());
         }
-        if (view.asked().kind().isBlank()) {
+        if (view.asked().at(Field.KIND).isBlank()) {
             nodes.add(Words.text(
-                    view.asked().model().isBlank()
+                    view.asked().at(Field.MODEL).isBlank()
                             ? "Say what is wanted and its sizes; what is not said is not checked."
-                            : "For " + view.asked().model() + ": say which part or supply is wanted, and its sizes.",
+                            : "For " + view.asked().at(Field.MODEL)
+                                    + ": say which part or supply is wanted, and its sizes.",
                     "quiet"));
         }
         sheet.answer(nodes);

@@ -7,71 +7,58 @@ import hornbook.shared.measure.SizeReader;
 import hornbook.shared.shop.BadInput;
 import java.util.Optional;
 
-/**
- * The fields of the springs pane as they stand: a needle spring as measured, and what is thought of in its place.
- *
- * @param wire its diameter
- * @param length free, post face to cradle
- * @param key words of the keys it serves
- */
-record SpringAsked(
-        String wire, String length, String toWire, String toLength, String hole, String key, String instrument) {
-    static final SpringAsked NOTHING = new SpringAsked("", "", "", "", "", "", "alto");
+/** The fields of the springs pane as they stand: a needle spring as measured, and what is thought of in its place. */
+record SpringAsked(String instrument, Written<Field> fields) {
+    static final SpringAsked NOTHING = new SpringAsked("alto", Written.nothing());
+
+    /** What can be told: the wire's diameter, its free length from post face to cradle, the keys it serves. */
+    enum Field {
+        WIRE("wire"),
+        LENGTH("length"),
+        TO_WIRE("another wire"),
+        TO_LENGTH("another length"),
+        HOLE("hole"),
+        KEY("key");
+
+        private final String word;
+
+        Field(String word) {
+            this.word = word;
+        }
+    }
 
     boolean blank() {
-        return wire.isBlank() || length.isBlank();
+        return fields.told(Field.WIRE).isEmpty() || fields.told(Field.LENGTH).isEmpty();
     }
 
     /** @throws BadInput naming the field that is no size */
     SpringQuestion question(SizeReader sizes) {
         return new SpringQuestion(
-                size(sizes, "wire", wire),
+                size(sizes, Field.WIRE),
                 Optional.empty(),
                 Optional.empty(),
-                size(sizes, "length", length).orElseThrow(),
-                size(sizes, "another wire", toWire),
-                size(sizes, "another length", toLength),
-                size(sizes, "hole", hole),
-                Typed.in(key),
+                size(sizes, Field.LENGTH).orElseThrow(),
+                size(sizes, Field.TO_WIRE),
+                size(sizes, Field.TO_LENGTH),
+                size(sizes, Field.HOLE),
+                fields.told(Field.KEY),
                 instrument);
     }
 
-    private static Optional<Length> size(SizeReader sizes, String field, String text) {
-        if (text.isBlank()) {
-            return Optional.empty();
-        }
-        var read = sizes.length(text, LengthUnit.MILLIMETRE);
-        if (read.found().isEmpty()) {
-            throw new BadInput(field + ": " + read.refusal().orElse("is no size"));
-        }
-        return read.found();
+    private Optional<Length> size(SizeReader sizes, Field field) {
+        return fields.told(field).map(text -> {
+            var read = sizes.length(text, LengthUnit.MILLIMETRE);
+            return read.found()
+                    .orElseThrow(() ->
+                            new BadInput(field.word + ": " + read.refusal().orElse("is no size")));
+        });
     }
 
-    SpringAsked withWire(String text) {
-        return new SpringAsked(text, length, toWire, toLength, hole, key, instrument);
-    }
-
-    SpringAsked withLength(String text) {
-        return new SpringAsked(wire, text, toWire, toLength, hole, key, instrument);
-    }
-
-    SpringAsked withToWire(String text) {
-        return new SpringAsked(wire, length, text, toLength, hole, key, instrument);
-    }
-
-    SpringAsked withToLength(String text) {
-        return new SpringAsked(wire, length, toWire, text, hole, key, instrument);
-    }
-
-    SpringAsked withHole(String text) {
-        return new SpringAsked(wire, length, toWire, toLength, text, key, instrument);
-    }
-
-    SpringAsked onKey(String text) {
-        return new SpringAsked(wire, length, toWire, toLength, hole, text, instrument);
+    SpringAsked with(Field field, String text) {
+        return new SpringAsked(instrument, fields.with(field, text));
     }
 
     SpringAsked on(String member) {
-        return new SpringAsked(wire, length, toWire, toLength, hole, key, member);
+        return new SpringAsked(member, fields);
     }
 }

@@ -2,6 +2,7 @@ package hornbook.viewer.gauges;
 
 import hornbook.catalogue.spring.SpringAnswer;
 import hornbook.catalogue.spring.SpringAnswer.Wire;
+import hornbook.viewer.gauges.SpringAsked.Field;
 import hornbook.viewer.widget.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,18 +22,19 @@ final class SpringPane implements Pane {
     private final Sheet sheet;
 
     SpringPane(SpringModel model) {
-        wire = new AskField("ask-wire", "Wire", "1.00 mm", text -> model.change(a -> a.withWire(text)));
-        AskField length = new AskField("ask-free", "Length", "45 mm", text -> model.change(a -> a.withLength(text)));
-        AskField toWire =
-                new AskField("ask-to-wire", "Another wire", "1.05", text -> model.change(a -> a.withToWire(text)));
+        wire = new AskField("ask-wire", "Wire", "1.00 mm", text -> model.change(a -> a.with(Field.WIRE, text)));
+        AskField length =
+                new AskField("ask-free", "Length", "45 mm", text -> model.change(a -> a.with(Field.LENGTH, text)));
+        AskField toWire = new AskField(
+                "ask-to-wire", "Another wire", "1.05", text -> model.change(a -> a.with(Field.TO_WIRE, text)));
         AskField toLength =
-                new AskField("ask-to-free", "or length", "", text -> model.change(a -> a.withToLength(text)));
+                new AskField("ask-to-free", "or length", "", text -> model.change(a -> a.with(Field.TO_LENGTH, text)));
         sheet = new Sheet(
                 Words.text("The old spring, away from its bend; free from post face to cradle.", "quiet"),
                 pair(wire, length),
                 pair(toWire, toLength),
-                new AskField("ask-post-hole", "Post hole", "1.1", text -> model.change(a -> a.withHole(text))),
-                new AskField("ask-key", "Keys it serves", "low C", text -> model.change(a -> a.onKey(text))),
+                new AskField("ask-post-hole", "Post hole", "1.1", text -> model.change(a -> a.with(Field.HOLE, text))),
+                new AskField("ask-key", "Keys it serves", "low C", text -> model.change(a -> a.with(Field.KEY, text))),
                 members(model));
         model.onChange(this::draw);
     }

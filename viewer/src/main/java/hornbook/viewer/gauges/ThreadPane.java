@@ -1,5 +1,6 @@
 package hornbook.viewer.gauges;
 
+import hornbook.viewer.gauges.ThreadAsked.Field;
 import hornbook.viewer.widget.Words;
 import java.util.List;
 import javafx.scene.Node;
@@ -14,28 +15,39 @@ final class ThreadPane implements Pane {
 
     ThreadPane(ThreadModel model) {
         size = new AskField(
-                "ask-diameter", "Across the crests", "2.95   .116 in", text -> model.change(a -> a.withSize(text)));
+                "ask-diameter",
+                "Across the crests",
+                "2.95   .116 in",
+                text -> model.change(a -> a.with(Field.SIZE, text)));
         HBox count = new HBox(
-                new AskField("ask-turns", "Turns", "5", text -> model.change(a -> a.withTurns(text))),
-                new AskField("ask-over", "over", "3.0 mm", text -> model.change(a -> a.withOver(text))));
+                new AskField("ask-turns", "Turns", "5", text -> model.change(a -> a.with(Field.TURNS, text))),
+                new AskField("ask-over", "over", "3.0 mm", text -> model.change(a -> a.with(Field.OVER, text))));
         count.getStyleClass().add("pair");
         sheet = new Sheet(
                 sides(model),
                 size,
                 Words.text("The pitch, one way of three:", "quiet"),
                 count,
-                new AskField("ask-pitch", "or crest to crest", "0.6 mm", text -> model.change(a -> a.withPitch(text))),
+                new AskField(
+                        "ask-pitch",
+                        "or crest to crest",
+                        "0.6 mm",
+                        text -> model.change(a -> a.with(Field.PITCH, text))),
                 new AskField(
                         "ask-tpi",
                         "or threads to the inch, by gauge",
                         "40",
-                        text -> model.change(a -> a.withTpi(text))),
-                new AskField("ask-form", "Angle, if you can see it", "60", text -> model.change(a -> a.withForm(text))),
+                        text -> model.change(a -> a.with(Field.TPI, text))),
+                new AskField(
+                        "ask-form",
+                        "Angle, if you can see it",
+                        "60",
+                        text -> model.change(a -> a.with(Field.FORM, text))),
                 new AskField(
                         "ask-wall",
                         "Metal round a stripped hole",
                         "1.2 mm",
-                        text -> model.change(a -> a.withWall(text))));
+                        text -> model.change(a -> a.with(Field.WALL, text))));
         model.onChange(view -> sheet.answer(answers(view)));
     }
 

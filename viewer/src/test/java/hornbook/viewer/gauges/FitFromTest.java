@@ -3,6 +3,7 @@ package hornbook.viewer.gauges;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.viewer.demo.DemoShop;
+import hornbook.viewer.gauges.FitAsked.Field;
 import hornbook.viewer.work.Work;
 import hornbook.viewer.workshop.Workshop;
 import java.nio.file.Path;
@@ -35,27 +36,28 @@ class FitFromTest {
     @Test
     void aRodBringsItsKindSizesAndThread() {
         FitAsked rod = from.of("lot", "lot-0816");
-        assertThat(rod.kind()).isEqualTo("Hinge rod");
-        assertThat(rod.diameter()).isEqualTo("2.38 mm");
-        assertThat(rod.length()).isEqualTo("109.0 mm");
-        assertThat(rod.thread()).isEqualTo("2-56 UNC");
-        assertThat(rod.model()).isEqualTo("m-brindlow-ferryman-alto");
+        assertThat(rod.at(Field.KIND)).isEqualTo("Hinge rod");
+        assertThat(rod.at(Field.DIAMETER)).isEqualTo("2.38 mm");
+        assertThat(rod.at(Field.LENGTH)).isEqualTo("109.0 mm");
+        assertThat(rod.at(Field.THREAD)).isEqualTo("2-56 UNC");
+        assertThat(rod.at(Field.MODEL)).isEqualTo("m-brindlow-ferryman-alto");
     }
 
     @Test
     void aRollerBringsItsBoreAndAPadItsSizeForACup() {
         assertThat(from.of("lot", "lot-0180"))
-                .extracting(FitAsked::diameter, FitAsked::bore)
+                .extracting(asked -> asked.at(Field.DIAMETER), asked -> asked.at(Field.BORE))
                 .containsExactly("5.7 mm", "2.03 mm");
-        assertThat(from.of("lot", "lot-0556").diameter()).isEqualTo("32.5 mm");
+        assertThat(from.of("lot", "lot-0556").at(Field.DIAMETER)).isEqualTo("32.5 mm");
     }
 
     @Test
     void aHornAJobAndAModelBringTheModel() {
-        assertThat(from.of("job", "j-0239").model()).isEqualTo("m-brindlow-ferryman-tenor");
-        assertThat(from.of("horn", "h-196").model()).isEqualTo("m-brindlow-ferryman-tenor");
-        assertThat(from.of("model", "m-corvane-lanternist-alto").model()).isEqualTo("m-corvane-lanternist-alto");
-        assertThat(from.of("part", "part-roller").kind()).isEqualTo("Roller");
+        assertThat(from.of("job", "j-0239").at(Field.MODEL)).isEqualTo("m-brindlow-ferryman-tenor");
+        assertThat(from.of("horn", "h-196").at(Field.MODEL)).isEqualTo("m-brindlow-ferryman-tenor");
+        assertThat(from.of("model", "m-corvane-lanternist-alto").at(Field.MODEL))
+                .isEqualTo("m-corvane-lanternist-alto");
+        assertThat(from.of("part", "part-roller").at(Field.KIND)).isEqualTo("Roller");
         assertThat(from.of("drawer", "d-card-r1c1")).isEqualTo(FitAsked.NOTHING);
     }
 

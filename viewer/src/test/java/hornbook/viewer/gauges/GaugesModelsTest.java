@@ -48,9 +48,9 @@ class GaugesModelsTest {
     @CsvSource({"3.0, M3x0.6", "2.5, M3x0.5"})
     void turnsOverALengthTellTheThread(String over, String thread) {
         ThreadModel model = threads();
-        model.change(a -> a.withSize("2.95"));
-        model.change(a -> a.withTurns("5"));
-        model.change(a -> a.withOver(over));
+        model.change(a -> a.with(ThreadAsked.Field.SIZE, "2.95"));
+        model.change(a -> a.with(ThreadAsked.Field.TURNS, "5"));
+        model.change(a -> a.with(ThreadAsked.Field.OVER, over));
         assertThat(model.view().answer().threads().getFirst().designation()).isEqualTo(thread);
         assertThat(model.view().overlay().bindsAfterTurns()).isPositive();
     }
@@ -58,11 +58,11 @@ class GaugesModelsTest {
     @Test
     void twoWaysToGiveThePitchAreOneTooMany() {
         ThreadModel model = threads();
-        model.change(a -> a.withSize("2.95"));
-        model.change(a -> a.withPitch("0.6"));
-        model.change(a -> a.withTpi("40"));
+        model.change(a -> a.with(ThreadAsked.Field.SIZE, "2.95"));
+        model.change(a -> a.with(ThreadAsked.Field.PITCH, "0.6"));
+        model.change(a -> a.with(ThreadAsked.Field.TPI, "40"));
         assertThat(model.view().trouble()).contains("one way");
-        model.change(a -> a.withTpi(""));
+        model.change(a -> a.with(ThreadAsked.Field.TPI, ""));
         assertThat(model.view().trouble()).isNull();
     }
 

@@ -92,8 +92,11 @@ class GaugesScreenTest {
     @Test
     void aRodIsMadeToFit() {
         tab("fit");
-        Fx.run(() -> fit.change(
-                a -> new FitAsked("hinge ro", "2.38", "118", "", "2-56", "m-brindlow-ferryman-tenor", false)));
+        Fx.run(() -> fit.change(a -> a.with(FitAsked.Field.KIND, "hinge ro")
+                .with(FitAsked.Field.DIAMETER, "2.38")
+                .with(FitAsked.Field.LENGTH, "118")
+                .with(FitAsked.Field.THREAD, "2-56")
+                .with(FitAsked.Field.MODEL, "m-brindlow-ferryman-tenor")));
         Fx.settle();
         Fx.run(() -> ((javafx.scene.control.Button) scene().lookup(".offered .button")).fire());
         Fx.settle();
