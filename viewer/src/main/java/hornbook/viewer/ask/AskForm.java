@@ -103,6 +103,14 @@ public final class AskForm extends VBox {
         }
     }
 
+    /** Puts the keyboard into the first field again. */
+    public void takeKeyboard() {
+        Ask ask = drawn;
+        if (ask != null) {
+            focusFirst(ask);
+        }
+    }
+
     private Node draw(Field field) {
         Node input = field.choices().isEmpty() ? written(field) : chosen(field);
         input.getStyleClass().add("input");

@@ -107,7 +107,14 @@ public final class BenchScreen implements Screen {
     @Override
     public void shown() {
         model.refresh();
-        looking.focusFirst();
+    }
+
+    @Override
+    public void takeKeyboard() {
+        root.requestFocus();
+        if (drawn instanceof BenchView.Side.Look) {
+            looking.focusFirst();
+        }
     }
 
     @Override

@@ -2,6 +2,7 @@ package hornbook.viewer.drawers;
 
 import hornbook.shared.stock.CabinetPlan;
 import hornbook.shared.stock.DrawerFront;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -14,6 +15,7 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.RowConstraints;
+import org.jspecify.annotations.Nullable;
 
 /** One cabinet drawn to its rows and columns. Arrow keys go from drawer to drawer. */
 final class CabinetFront extends GridPane {
@@ -22,6 +24,8 @@ final class CabinetFront extends GridPane {
 
     private final CabinetPlan plan;
     private final Map<Spot, DrawerButton> buttons = new HashMap<>();
+
+    private @Nullable DrawerButton last;
 
     private record Spot(int row, int column) {}
 
@@ -67,6 +71,7 @@ final class CabinetFront extends GridPane {
     private void place(DrawerFront front, Consumer<String> open) {
         DrawerButton button = new DrawerButton(front);
         button.setOnAction(pressed -> open.accept(front.id()));
+        button.focusedProperty().subscribe(focused -> last = focused ? button : last);
         buttons.put(new Spot(front.row(), front.column()), button);
         add(button, front.column() - 1, front.row() - 1);
     }
@@ -84,6 +89,23 @@ final class CabinetFront extends GridPane {
         buttons.values().stream()
                 .filter(button -> button.front().id().equals(drawer))
                 .forEach(DrawerButton::requestFocus);
+    }
+
+    /** Gives the keyboard to the drawer that had it last, at first the one at the top left. */
+    void takeKeyboard() {
+        DrawerButton to = last;
+        if (to == null) {
+            to = buttons.values().stream()
+                    .min(Comparator.comparingInt(
+                                    (DrawerButton each) -> each.front().row())
+                            .thenComparingInt(each -> each.front().column()))
+                    .orElse(null);
+        }
+        if (to == null) {
+            requestFocus();
+        } else {
+            to.requestFocus();
+        }
     }
 
     /** Scrolls so far that the pulled drawer is in view. */

@@ -133,6 +133,18 @@ public final class DrawersScreen implements Screen {
     }
 
     @Override
+    public void takeKeyboard() {
+        CabinetFront now = front;
+        if (model.view().open() != null) {
+            panel.takeKeyboard();
+        } else if (now != null) {
+            now.takeKeyboard();
+        } else {
+            root.requestFocus();
+        }
+    }
+
+    @Override
     public boolean back() {
         return desk.leave() || model.back() || (model.view().chosen().equals(DrawersView.TOOLS) && tools.back());
     }
@@ -150,6 +162,10 @@ public final class DrawersScreen implements Screen {
         }
         shown(walk, view.looking());
         drawOpen(view);
+        if (root.isFocused()) {
+            // It was given to the screen before there was a cabinet to give it on to.
+            takeKeyboard();
+        }
     }
 
     private void draw(CabinetPlan plan, DrawersView view) {

@@ -91,6 +91,11 @@ public final class GaugesScreen implements Screen {
     }
 
     @Override
+    public void takeKeyboard() {
+        now.focus();
+    }
+
+    @Override
     public void changed(Set<String> kinds) {
         now.shown();
     }

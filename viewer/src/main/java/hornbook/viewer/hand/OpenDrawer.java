@@ -183,6 +183,15 @@ public final class OpenDrawer extends VBox {
         }
     }
 
+    /** Puts the keyboard on the lot in hand. */
+    public void takeKeyboard() {
+        if (asking) {
+            form.takeKeyboard();
+        } else {
+            focusLot();
+        }
+    }
+
     private void focusLot() {
         int chosen = model.view().chosen();
         if (chosen >= 0 && chosen < tiles.size()) {

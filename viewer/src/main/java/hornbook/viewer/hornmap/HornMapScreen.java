@@ -48,7 +48,7 @@ public final class HornMapScreen extends FramedScreen {
     }
 
     @Override
-    protected void focus() {
+    public void takeKeyboard() {
         if (model.view().map() == null) {
             frame().requestFocus();
         } else {

@@ -10,30 +10,30 @@ import org.jspecify.annotations.Nullable;
  * hornbook}): those pass through the window before it is known that a reader types.
  */
 public enum Act {
-    TAKE_IN("Take in", 'a', For.ANY),
-    CLOCK("Clock", 'c', For.OPEN),
-    TIMES("Times", 'j', For.OPEN),
-    FINDING("Finding", 'f', For.OPEN),
-    PART("Part", 'p', For.OPEN),
-    MAP("Map, pads", 'm', For.ALL),
-    DOWN("Took down", 'd', For.OPEN),
-    TIMER("Timer", 't', For.OPEN),
-    WHERE("Where it is", 'w', For.OPEN),
-    YES("Owner's yes", 'y', For.OPEN),
-    QUIRK("Quirk met", 'u', For.OPEN),
-    PHOTO("Photo", 'i', For.ALL),
-    WRONG("What is wrong", 'l', For.OPEN),
-    ESTIMATE("Estimate", 'e', For.OPEN),
-    QUOTE_SHEET("Quote sheet", 'g', For.OPEN),
-    QUOTE("Agree", 'q', For.OPEN),
-    CLOSE("Close", 'x', For.OPEN),
-    TEACH("Teach model", 'l', For.DONE),
-    HAND_BACK("Hand back", 'g', For.DONE),
-    BACK_SHEET("Hand-back sheet", 'p', For.DONE),
-    FOLLOW_UP("Follow-up", 'f', For.DONE),
-    FIT("What fits", 'z', For.ALL),
-    PAST("Past jobs", 's', For.ANY),
-    HONESTY("How honest", 'v', For.ANY);
+    TAKE_IN("Take in", 'a', For.ANY, ActGroup.OWNER),
+    CLOCK("Clock", 'c', For.OPEN, ActGroup.WORK),
+    TIMES("Times", 'j', For.OPEN, ActGroup.WORK),
+    FINDING("Finding", 'f', For.OPEN, ActGroup.NOTE),
+    PART("Part", 'p', For.OPEN, ActGroup.WORK),
+    MAP("Map, pads", 'm', For.ALL, ActGroup.WORK),
+    DOWN("Took down", 'd', For.OPEN, ActGroup.NOTE),
+    TIMER("Timer", 't', For.OPEN, ActGroup.WORK),
+    WHERE("Where it is", 'w', For.OPEN, ActGroup.NOTE),
+    YES("Owner's yes", 'y', For.OPEN, ActGroup.OWNER),
+    QUIRK("Quirk met", 'u', For.OPEN, ActGroup.NOTE),
+    PHOTO("Photo", 'i', For.ALL, ActGroup.NOTE),
+    WRONG("What is wrong", 'l', For.OPEN, ActGroup.ASK),
+    ESTIMATE("Estimate", 'e', For.OPEN, ActGroup.OWNER),
+    QUOTE_SHEET("Quote sheet", 'g', For.OPEN, ActGroup.OWNER),
+    QUOTE("Agree", 'q', For.OPEN, ActGroup.OWNER),
+    CLOSE("Close", 'x', For.OPEN, ActGroup.OWNER),
+    TEACH("Teach model", 'l', For.DONE, ActGroup.NOTE),
+    HAND_BACK("Hand back", 'g', For.DONE, ActGroup.OWNER),
+    BACK_SHEET("Hand-back sheet", 'p', For.DONE, ActGroup.OWNER),
+    FOLLOW_UP("Follow-up", 'f', For.DONE, ActGroup.OWNER),
+    FIT("What fits", 'z', For.ALL, ActGroup.ASK),
+    PAST("Past jobs", 's', For.ANY, ActGroup.ASK),
+    HONESTY("How honest", 'v', For.ANY, ActGroup.ASK);
 
     private enum For {
         ANY,
@@ -45,11 +45,13 @@ public enum Act {
     private final String words;
     private final char letter;
     private final For use;
+    private final ActGroup group;
 
-    Act(String words, char letter, For use) {
+    Act(String words, char letter, For use, ActGroup group) {
         this.words = words;
         this.letter = letter;
         this.use = use;
+        this.group = group;
     }
 
     String words() {
@@ -58,6 +60,10 @@ public enum Act {
 
     char letter() {
         return letter;
+    }
+
+    ActGroup group() {
+        return group;
     }
 
     /** Whether it can be done on that page; on none, where none is open. */

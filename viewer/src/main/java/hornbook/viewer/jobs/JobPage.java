@@ -9,12 +9,14 @@ import org.jspecify.annotations.Nullable;
  * One job as it is read: what is called by ids in the books bears its name here.
  *
  * @param horn what its horn is called
+ * @param owner the owner's code, never a name; empty where none was told
  * @param stages in order, each with the minutes clocked on it
  * @param lesson what it taught that its model's entry does not say
  */
 public record JobPage(
         JobCard card,
         String horn,
+        String owner,
         List<StageLine> stages,
         @Nullable Lesson lesson) {
     /** Keeps its own copy. */

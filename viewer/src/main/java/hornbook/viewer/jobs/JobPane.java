@@ -76,7 +76,7 @@ final class JobPane extends VBox {
         timers.getChildren().clear();
         tell(title, page == null ? "Jobs" : page.horn());
         tell(complaint, page == null ? "" : "\u201c" + page.card().complaint() + "\u201d");
-        tell(state, page == null ? "" : state(page.card()));
+        tell(state, page == null ? "" : state(page));
         if (page == null) {
             drawn = null;
             inside.getChildren().clear();
@@ -106,12 +106,14 @@ final class JobPane extends VBox {
         return row;
     }
 
-    private static String state(JobCard card) {
+    private static String state(JobPage page) {
+        JobCard card = page.card();
+        String owner = page.owner().isBlank() ? "" : "owner " + page.owner();
         String promised = card.promised() == null ? "" : "promised " + card.promised();
         String done = card.done() == null ? "" : "done " + card.done();
         String quoted = card.quotedMin() == null ? "" : " of " + card.quotedMin() + " quoted";
         String time = card.minutes() + " min" + quoted + (over(card) ? ": near its limit, ask the owner" : "");
-        return Stream.of(card.id(), card.kind(), card.status(), "took in " + card.tookIn(), promised, done, time)
+        return Stream.of(card.id(), owner, card.kind(), card.status(), "took in " + card.tookIn(), promised, done, time)
                 .filter(part -> !part.isEmpty())
                 .collect(Collectors.joining("  \u00b7  "));
     }

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 
 /** The jobs as they are read: the bench, and one job on its page; ids turned into names. */
 public final class JobSheets {
@@ -22,13 +23,24 @@ public final class JobSheets {
     private final AfterCare after;
     private final Supplier<Catalogue> catalogue;
     private final Supplier<Lessons> lessons;
+    private final UnaryOperator<String> owners;
 
-    /** @param catalogue and lessons asked each time, as the shop's own entries may have changed */
-    public JobSheets(Jobs jobs, AfterCare after, Supplier<Catalogue> catalogue, Supplier<Lessons> lessons) {
+    /**
+     * Catalogue and lessons are asked each time, as the shop's own entries may have changed.
+     *
+     * @param owners the owner's code of a job, empty where none was told
+     */
+    public JobSheets(
+            Jobs jobs,
+            AfterCare after,
+            Supplier<Catalogue> catalogue,
+            Supplier<Lessons> lessons,
+            UnaryOperator<String> owners) {
         this.jobs = jobs;
         this.after = after;
         this.catalogue = catalogue;
         this.lessons = lessons;
+        this.owners = owners;
     }
 
     /** Jobs not handed back, and jobs whose horn should come by again. */
@@ -53,7 +65,11 @@ public final class JobSheets {
 
     private JobPage page(JobCard card) {
         return new JobPage(
-                card, horn(card), stages(card), lessons.get().of(card.id()).orElse(null));
+                card,
+                horn(card),
+                owners.apply(card.id()),
+                stages(card),
+                lessons.get().of(card.id()).orElse(null));
     }
 
     private String horn(JobCard card) {

@@ -2,6 +2,7 @@ package hornbook.viewer.jobs;
 
 import hornbook.indexer.search.Hit;
 import hornbook.indexer.search.Question;
+import hornbook.shared.shop.Job;
 import hornbook.viewer.clock.ClockModel;
 import hornbook.viewer.paper.PaperSize;
 import hornbook.viewer.sheet.OwnerSheets;
@@ -36,13 +37,14 @@ public final class JobsFromShop {
         PromisedDay days = new PromisedDay(shop.books()::today);
         return new JobsModel(
                 work,
-                new JobSheets(shop.jobs(), shop.afterCare(), shop::catalogue, shop::lessons),
+                new JobSheets(shop.jobs(), shop.afterCare(), shop::catalogue, shop::lessons, this::owner),
                 new PastWork(shop::brief, words -> found(words, "job")),
                 new Estimating(shop::catalogue, shop.usualWork(), shop::estimate, shop.plannedWork(), shop.jobBook()),
                 new Waiting(shop.standingBook()),
                 new PhotosTaken(shop.photos()),
                 List.of(
-                        new TakingIn(shop.intake(), shop::catalogue, days),
+                        new TakingIn(
+                                shop.intake(), shop::catalogue, days, new HornsHere(shop.books(), shop::catalogue)),
                         new Elsewhere(clock, map),
                         new Readings(shop.jobBook(), shop::usuals, shop::catalogue, shop.tools()),
                         new PartsTaken(shop.stockBook(), shop.usualWork(), words -> found(words, "lot")),
@@ -56,6 +58,10 @@ public final class JobsFromShop {
     /** Its photos. */
     public Album album() {
         return new Album(work, shop.photos());
+    }
+
+    private String owner(String job) {
+        return shop.books().find(Job.class, job).map(Job::ownerCode).orElse("");
     }
 
     private List<Hit> found(String words, String kind) {

@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
+import javafx.scene.Node;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.FileChooser;
@@ -49,11 +50,11 @@ public final class JobsScreen extends FramedScreen {
         model.onChange(this::draw);
         Timeline tick = new Timeline(new KeyFrame(Duration.seconds(1), passed -> bench.tick()));
         tick.setCycleCount(Animation.INDEFINITE);
-        frame().sceneProperty().subscribe(scene -> {
-            if (scene == null) {
-                tick.stop();
-            } else {
+        frame().visibleProperty().subscribe(seen -> {
+            if (seen) {
                 tick.play();
+            } else {
+                tick.stop();
             }
         });
     }
@@ -69,8 +70,13 @@ public final class JobsScreen extends FramedScreen {
     }
 
     @Override
-    protected void focus() {
-        frame().requestFocus();
+    public void takeKeyboard() {
+        Node shown = frame().getCenter();
+        if (shown == pane) {
+            frame().requestFocus();
+        } else {
+            shown.requestFocus();
+        }
     }
 
     @Override
@@ -89,7 +95,7 @@ public final class JobsScreen extends FramedScreen {
         if (up) {
             beside.leave();
             frame().setCenter(pane);
-            focus();
+            takeKeyboard();
         }
         return up;
     }

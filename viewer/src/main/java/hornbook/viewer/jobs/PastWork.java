@@ -28,7 +28,7 @@ public final class PastWork implements Acts {
         return Map.of(
                 Act.PAST,
                 Begin.anywhere(() -> new Step.Picks(
-                        new Pick("Past jobs: type a fault, a part, a make, a name on the bell", List.of()),
+                        Pick.byWords("Past jobs: type a fault, a part, a make, a name on the bell", List.of()),
                         job -> new Step.Goes(model -> model.inView().open(job)),
                         words -> jobs.apply(words).stream().map(HitOption::of).toList())));
     }

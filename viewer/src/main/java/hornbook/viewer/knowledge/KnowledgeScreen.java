@@ -132,6 +132,15 @@ public final class KnowledgeScreen implements Screen {
     }
 
     @Override
+    public void takeKeyboard() {
+        if (model.view().kind() == null) {
+            root.requestFocus();
+        } else {
+            entries.requestFocus();
+        }
+    }
+
+    @Override
     public boolean back() {
         return model.back();
     }

@@ -47,6 +47,7 @@ public final class PickPane extends VBox {
         getStyleClass().add("pick-pane");
         field.setId("pick-field");
         field.setPrefColumnCount(12);
+        field.setMinWidth(USE_PREF_SIZE);
         field.setAccessibleHelp("A digit takes that one; letters narrow the list; Enter takes the lit one, Esc leaves");
         field.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
         field.addEventFilter(KeyEvent.KEY_TYPED, this::digit);
@@ -144,7 +145,10 @@ public final class PickPane extends VBox {
         if (!option.note().isBlank()) {
             face.getChildren().add(Words.text(option.note(), "quiet"));
         }
-        Tile tile = new Tile(() -> chosen.accept(option.value()), digit, face);
+        Tile tile = new Tile(() -> chosen.accept(option.value()), face);
+        if (pick != null && pick.numbered()) {
+            tile.getChildren().addFirst(digit);
+        }
         tile.getStyleClass().addAll("link", "pick-tile");
         tile.setId("pick-" + (place + 1));
         tile.pseudoClassStateChanged(CHOSEN, place == at);
@@ -156,7 +160,12 @@ public final class PickPane extends VBox {
 
     private void digit(KeyEvent key) {
         String sign = key.getCharacter();
-        if (field.getText().isEmpty() && sign.length() == 1 && sign.charAt(0) >= '1' && sign.charAt(0) <= '9') {
+        boolean numbered = pick != null && pick.numbered();
+        if (numbered
+                && field.getText().isEmpty()
+                && sign.length() == 1
+                && sign.charAt(0) >= '1'
+                && sign.charAt(0) <= '9') {
             key.consume();
             take(sign.charAt(0) - '1');
         }

@@ -131,6 +131,15 @@ public final class RestockScreen implements Screen {
     }
 
     @Override
+    public void takeKeyboard() {
+        if (unpacking == null) {
+            list.requestFocus();
+        } else {
+            unpack.focus();
+        }
+    }
+
+    @Override
     public void changed(Set<String> kinds) {
         if (kinds.stream().anyMatch(TOUCHES::contains)) {
             model.refresh();

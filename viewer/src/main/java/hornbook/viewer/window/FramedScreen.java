@@ -30,9 +30,6 @@ public abstract class FramedScreen implements Screen {
     /** Asks again what it shows. */
     protected abstract void refresh();
 
-    /** Puts the keyboard where a person would begin. */
-    protected abstract void focus();
-
     @Override
     public final ScreenName name() {
         return name;
@@ -46,7 +43,7 @@ public abstract class FramedScreen implements Screen {
     @Override
     public final void shown() {
         refresh();
-        Platform.runLater(this::focus);
+        Platform.runLater(this::takeKeyboard);
     }
 
     @Override

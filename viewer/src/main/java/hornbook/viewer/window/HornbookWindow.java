@@ -32,6 +32,7 @@ public final class HornbookWindow {
                 Math.min(desk.getHeight(), Math.max(USUAL_HEIGHT, desk.getHeight() * OF_THE_SCREEN)));
         Fonts.load();
         dress = new Dress(scene, settings);
+        FocusMark.over(scene);
         stage.setTitle(title);
         stage.setScene(scene);
         stage.setMinWidth(Math.min(LEAST_WIDTH, desk.getWidth()));

@@ -13,6 +13,11 @@ public interface Screen {
     /** Called whenever it comes into view: the moment to ask again. */
     default void shown() {}
 
+    /** Called when the keyboard is the screen's and nothing on it asked for it: puts it where a person would begin. */
+    default void takeKeyboard() {
+        node().requestFocus();
+    }
+
     /**
      * Called while it is in view and the shop has changed under it.
      *

@@ -21,6 +21,7 @@ public final class Shell extends BorderPane {
     private final TopBar top;
     private final Rail rail;
     private final VBox foot = new VBox();
+    private final InView inView = new InView();
     private Consumer<String> reader = code -> {};
     private Runnable takingBack = () -> {};
 
@@ -33,9 +34,12 @@ public final class Shell extends BorderPane {
         all.forEach(screen -> screens.put(screen.name(), screen));
         rail = new Rail(List.copyOf(screens.keySet()), this::go);
         top = new TopBar(title, search);
+        // The screens come first: where nobody asked for the keyboard it is theirs.
+        setCenter(inView);
         setTop(top);
         setLeft(rail);
         setBottom(foot);
+        new KeyboardKeeper(inView, () -> visits.now().map(this::screen).ifPresent(this::giveKeyboard));
         all.stream()
                 .filter(Searching.class::isInstance)
                 .map(Searching.class::cast)
@@ -136,12 +140,23 @@ public final class Shell extends BorderPane {
 
     private void bringIntoView(ScreenName name) {
         Screen screen = screen(name);
-        setCenter(screen.node());
+        inView.show(screen.node());
         rail.mark(name);
         screen.shown();
-        // Left in the box, the next key would be a search and not the screen's.
-        if (search.hasKeyboard() && !(screen instanceof Searching)) {
+        boolean typing = search.hasKeyboard() && screen instanceof Searching;
+        if (!typing) {
+            giveKeyboard(screen);
+        }
+    }
+
+    /** What answers the box has its keyboard there. */
+    private void giveKeyboard(Screen screen) {
+        if (screen instanceof Searching) {
+            search.focus();
+        } else {
+            // What the screen gives it to may not be there yet: then the screen itself has it.
             screen.node().requestFocus();
+            screen.takeKeyboard();
         }
     }
 }

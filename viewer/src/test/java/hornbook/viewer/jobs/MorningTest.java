@@ -66,6 +66,7 @@ class MorningTest {
 
     private void takeIn() {
         model.begin(Act.TAKE_IN);
+        model.choose("new");
         answer(
                 "complaint", "low C burbles",
                 "instrument", "alto",
@@ -79,6 +80,7 @@ class MorningTest {
     @Test
     void aHornComesInUnderTheNameOnIt() {
         model.begin(Act.TAKE_IN);
+        model.choose("new");
         answer("complaint", "", "instrument", "alto", "kind", "partial");
         assertThat(model.view().ask().trouble()).contains("fill it in");
         answer("complaint", "burbles", "instrument", "alto", "kind", "partial", "promised", "Friday");
@@ -255,6 +257,7 @@ class MorningTest {
     @Test
     void whatIsAgreedAtTheCounterIsWrittenDownWithItsDay() {
         model.begin(Act.TAKE_IN);
+        model.choose("new");
         answer(
                 "complaint",
                 "bell dented",

@@ -123,7 +123,12 @@ class HornbookWindowTest {
     }
 
     private String shown() {
-        return Fx.on(() -> ((Label) ((Shell) scene().getRoot()).getCenter()).getText());
+        return Fx.on(() -> ((InView) ((Shell) scene().getRoot()).getCenter())
+                .getChildren().stream()
+                        .filter(Node::isVisible)
+                        .map(node -> ((Label) node).getText())
+                        .findFirst()
+                        .orElse(""));
     }
 
     private Scene scene() {
