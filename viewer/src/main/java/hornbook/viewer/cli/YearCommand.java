@@ -3,14 +3,12 @@ package hornbook.viewer.cli;
 import hornbook.catalogue.entry.Catalogue;
 import hornbook.catalogue.entry.Entry;
 import hornbook.catalogue.estimate.HonestyAnswer;
-import hornbook.shared.exchange.CsvFile;
-import hornbook.shared.shop.BadInput;
 import hornbook.shared.shop.Counted;
 import hornbook.shared.year.YearAnswer;
 import hornbook.viewer.paper.PaperSize;
 import hornbook.viewer.paper.year.YearPaper;
+import hornbook.viewer.paper.year.YearSheet;
 import hornbook.viewer.workshop.Workshop;
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -69,7 +67,10 @@ final class YearCommand implements Callable<Integer> {
 
     private void files(Workshop workshop, Page page, PaperSize size) {
         if (csv != null) {
-            write(page, frame.around().here().resolve(csv).normalize());
+            YearSheet.write(
+                    page.books(),
+                    page.estimates(),
+                    frame.around().here().resolve(csv).normalize());
         }
         if (pdf != null) {
             YearPaper.Printed printed = new YearPaper(workshop.catalogue(), size)
@@ -79,14 +80,6 @@ final class YearCommand implements Callable<Integer> {
                             page.estimates(),
                             frame.around().here().resolve(pdf).normalize());
             frame.say(printed.file() + "  " + Counted.of(printed.pages(), "page"));
-        }
-    }
-
-    private static void write(Page page, Path file) {
-        try {
-            CsvFile.write(file, YearRows.COLUMNS, YearRows.of(page.books(), page.estimates()));
-        } catch (IOException e) {
-            throw new BadInput(file + " cannot be written: name another file with --csv");
         }
     }
 

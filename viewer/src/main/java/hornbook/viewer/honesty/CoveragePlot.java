@@ -1,6 +1,7 @@
 package hornbook.viewer.honesty;
 
 import hornbook.catalogue.estimate.HonestyAnswer.Stretch;
+import hornbook.viewer.widget.Plot;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
@@ -27,7 +28,7 @@ final class CoveragePlot extends Plot {
     }
 
     @Override
-    void draw() {
+    protected void draw() {
         line(0, 0, 1, 0, "plot-foot");
         for (int share = 0; share <= 100; share += 25) {
             scale(share / 100.0, share + " %");

@@ -1,6 +1,7 @@
 package hornbook.viewer.honesty;
 
 import hornbook.catalogue.estimate.HonestyAnswer.JobLine;
+import hornbook.viewer.widget.Plot;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
@@ -31,7 +32,7 @@ final class TruthPlot extends Plot {
     }
 
     @Override
-    void draw() {
+    protected void draw() {
         line(0, 0, 1, 0, "plot-foot");
         line(0, part(1), 1, part(1), "plot-honest");
         scale(part(0.5), "half");

@@ -33,7 +33,8 @@ public enum Act {
     FOLLOW_UP("Follow-up", 'f', For.DONE, ActGroup.OWNER),
     FIT("What fits", 'z', For.ALL, ActGroup.ASK),
     PAST("Past jobs", 's', For.ANY, ActGroup.ASK),
-    HONESTY("How honest", 'v', For.ANY, ActGroup.ASK);
+    HONESTY("How honest", 'v', For.ANY, ActGroup.ASK),
+    YEAR("The year", '.', For.ANY, ActGroup.ASK);
 
     private enum For {
         ANY,

@@ -5,6 +5,7 @@ import hornbook.viewer.diagnose.DiagnoseModel;
 import hornbook.viewer.honesty.HonestyModel;
 import hornbook.viewer.window.FramedScreen;
 import hornbook.viewer.window.ScreenName;
+import hornbook.viewer.year.YearModel;
 import java.io.File;
 import java.util.function.Consumer;
 import javafx.animation.Animation;
@@ -33,13 +34,20 @@ public final class JobsScreen extends FramedScreen {
      *
      * @param wrong what is wrong with the horn of the job in view
      * @param honesty how honest past estimates were
+     * @param year how the year was
      * @param pull shows a drawer in its cabinet
      */
-    public JobsScreen(JobsModel model, Album album, DiagnoseModel wrong, HonestyModel honesty, Consumer<String> pull) {
+    public JobsScreen(
+            JobsModel model,
+            Album album,
+            DiagnoseModel wrong,
+            HonestyModel honesty,
+            YearModel year,
+            Consumer<String> pull) {
         super(ScreenName.JOBS, "jobs", "jobs.css");
         this.model = model;
-        beside = new BesideJob(wrong, honesty, pull, this::putAway);
-        bench = new BenchList(model.inView()::open);
+        beside = new BesideJob(wrong, honesty, year, pull, this::putAway);
+        bench = new BenchList(this::open);
         pane = new JobPane(model, album, this::begin, this::take);
         lens = new Lens(this::putAway);
         this.album = album;
@@ -84,6 +92,11 @@ public final class JobsScreen extends FramedScreen {
         return putAway() || model.leave();
     }
 
+    private void open(String job) {
+        putAway();
+        model.inView().open(job);
+    }
+
     private void take(PhotoLine photo) {
         frame().setCenter(lens);
         lens.show(photo, album);
@@ -104,7 +117,7 @@ public final class JobsScreen extends FramedScreen {
         switch (act) {
             case PHOTO -> choosePhoto();
             case FIT -> fit();
-            case WRONG, HONESTY -> {
+            case WRONG, HONESTY, YEAR -> {
                 frame().setCenter(beside.open(act, model.view()));
                 beside.focus();
             }

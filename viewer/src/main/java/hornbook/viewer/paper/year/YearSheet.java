@@ -1,24 +1,37 @@
-package hornbook.viewer.cli;
+package hornbook.viewer.paper.year;
 
 import hornbook.catalogue.estimate.HonestyAnswer;
+import hornbook.shared.exchange.CsvFile;
+import hornbook.shared.shop.BadInput;
 import hornbook.shared.year.YearAnswer;
 import hornbook.shared.year.YearAnswer.MonthLine;
+import java.io.IOException;
 import java.math.BigDecimal;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** A year as rows of one table: the part it belongs to, what, which month, how much, of what. */
-final class YearRows {
-    static final List<String> COLUMNS = List.of("part", "what", "month", "number", "unit");
+public final class YearSheet {
+    private static final List<String> COLUMNS = List.of("part", "what", "month", "number", "unit");
 
     private final List<List<String>> rows = new ArrayList<>();
 
-    private YearRows() {}
+    private YearSheet() {}
 
-    static List<List<String>> of(YearAnswer books, HonestyAnswer estimates) {
-        YearRows rows = new YearRows();
+    /** @throws BadInput where the file cannot be written */
+    public static void write(YearAnswer books, HonestyAnswer estimates, Path file) {
+        try {
+            CsvFile.write(file, COLUMNS, of(books, estimates));
+        } catch (IOException e) {
+            throw new BadInput(file + " cannot be written: name a file in a folder that is there and may be written");
+        }
+    }
+
+    private static List<List<String>> of(YearAnswer books, HonestyAnswer estimates) {
+        YearSheet rows = new YearSheet();
         books.months().forEach(rows::month);
         books.kinds().forEach(k -> {
             rows.add("kind of job", k.kind(), "", k.minutes(), "minutes");
