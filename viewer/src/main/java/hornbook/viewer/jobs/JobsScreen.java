@@ -58,13 +58,17 @@ public final class JobsScreen extends FramedScreen {
         model.onChange(this::draw);
         Timeline tick = new Timeline(new KeyFrame(Duration.seconds(1), passed -> bench.tick()));
         tick.setCycleCount(Animation.INDEFINITE);
-        frame().visibleProperty().subscribe(seen -> {
-            if (seen) {
-                tick.play();
-            } else {
-                tick.stop();
-            }
-        });
+        frame().visibleProperty().subscribe(seen -> run(tick));
+        frame().sceneProperty().subscribe(scene -> run(tick));
+    }
+
+    /** Only while it can be seen. */
+    private void run(Timeline tick) {
+        if (frame().isVisible() && frame().getScene() != null) {
+            tick.play();
+        } else {
+            tick.stop();
+        }
     }
 
     /** @param open asks what on hand fits the horn of a job, by the job's id */
