@@ -154,7 +154,12 @@ final class Ahead {
         Set<String> open = new HashSet<>(workable);
         open.remove(move.dimension());
         List<Stretch> all = new ArrayList<>();
-        reaching.of(move, start, open, far(move.dimension())).forEach(reach -> all.addAll(reach.before(ended, stock)));
+        // What may still change makes its units fewer, too: then one is the least that can be said.
+        boolean fewer = reaching.looksAt(move, open);
+        Stretches next = fewer ? ended.dearer(minutes.of(move, false, move.unitsStarted() ? 1 : 0, 1)) : ended;
+        for (Reach reach : reaching.of(move, start, open, far(move.dimension()))) {
+            all.addAll((fewer ? reach.free() : reach).before(next, stock));
+        }
         return all;
     }
 

@@ -25,6 +25,15 @@ record Reach(List<Between> ends, List<Stroke> strokes) {
         return new Reach(points, strokes);
     }
 
+    /** The same for no minutes. */
+    Reach free() {
+        return new Reach(
+                ends,
+                strokes.stream()
+                        .map(stroke -> new Stroke(stroke.larger(), stroke.least(), stroke.most(), 0))
+                        .toList());
+    }
+
     /**
      * From where it leads on, for how much.
      *

@@ -74,6 +74,11 @@ final class Reaching {
         return limits;
     }
 
+    /** Whether what it takes, or whether it may be done, hangs on one of these. */
+    boolean looksAt(Move move, Set<String> dimensions) {
+        return !Collections.disjoint(looks.of(move), dimensions);
+    }
+
     /** @param far further than this nothing is worked, mm */
     List<Reach> of(Move move, Node node, Set<String> open, double far) {
         List<Reach> all = new ArrayList<>();

@@ -79,6 +79,13 @@ record Stretches(List<Stretch> all) {
         return new Stretches(inside);
     }
 
+    /** By so many minutes. */
+    Stretches dearer(double minutes) {
+        return new Stretches(all.stream()
+                .map(stretch -> new Stretch(stretch.low(), stretch.high(), stretch.minutes() + minutes))
+                .toList());
+    }
+
     /** Minutes from a size; infinite where nothing leads from it. */
     double minutes(double mm) {
         double least = Double.POSITIVE_INFINITY;
