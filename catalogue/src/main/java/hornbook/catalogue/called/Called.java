@@ -3,12 +3,16 @@ package hornbook.catalogue.called;
 import hornbook.catalogue.entry.Catalogue;
 import hornbook.catalogue.entry.Cup;
 import hornbook.catalogue.entry.Entry;
+import hornbook.catalogue.entry.Fault;
+import hornbook.catalogue.entry.MeasureTaken;
 import hornbook.catalogue.entry.Model;
 import hornbook.catalogue.entry.Nearest;
 import hornbook.catalogue.entry.Part;
+import hornbook.catalogue.entry.Quirk;
 import hornbook.catalogue.entry.Supply;
 import hornbook.catalogue.entry.Task;
 import hornbook.catalogue.entry.Thing;
+import hornbook.catalogue.entry.Trait;
 import hornbook.catalogue.entry.Word;
 import hornbook.shared.shop.BadInput;
 import java.util.Collection;
@@ -17,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -30,6 +35,7 @@ import java.util.stream.Stream;
  */
 public final class Called<E extends Entry> {
     private static final int MOST_NAMED = 5;
+    private static final Pattern SORT = Pattern.compile("^(cup|f|finding|m|part|q|sup|task)-");
 
     private final String sort;
     private final Map<String, E> byId = new LinkedHashMap<>();
@@ -68,6 +74,14 @@ public final class Called<E extends Entry> {
                 "kind of part or supply", things, catalogue.all(Word.class).values());
     }
 
+    /** What can be seen, measured or wrong on a horn: traits, findings, faults, quirks. */
+    public static Called<Entry> onHorns(Catalogue catalogue) {
+        Stream<Entry> all = Stream.of(MeasureTaken.class, Trait.class, Fault.class, Quirk.class)
+                .flatMap(type -> catalogue.all(type).values().stream());
+        return new Called<>(
+                "finding, trait, fault or quirk", all, catalogue.all(Word.class).values());
+    }
+
     private static <E extends Entry> Called<E> of(String sort, Class<E> type, Catalogue catalogue) {
         return new Called<>(
                 sort,
@@ -81,7 +95,7 @@ public final class Called<E extends Entry> {
 
     /** The id without the letters that say which sort it is. */
     private static String bare(Entry entry) {
-        return entry.id().substring(entry.id().indexOf('-') + 1);
+        return SORT.matcher(entry.id()).replaceFirst("");
     }
 
     private static List<String> otherNames(Entry entry) {
@@ -95,6 +109,11 @@ public final class Called<E extends Entry> {
                 .filter(Objects::nonNull)
                 .findFirst()
                 .ifPresent(entry -> known(word.title(), entry));
+    }
+
+    /** The one of exactly that name, if any is. */
+    public Optional<E> known(String typed) {
+        return Optional.ofNullable(byName.get(SpokenName.plain(typed)));
     }
 
     /**

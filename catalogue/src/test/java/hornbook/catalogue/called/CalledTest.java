@@ -31,6 +31,17 @@ class CalledTest {
         assertThat(Called.cups(SHIPPED).find(typed).id()).isEqualTo(id);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "finding-cup-id, finding-cup-id",
+        "cup inside diameter, finding-cup-id",
+        "bell-rim, bell-rim",
+        "Leaks with any pad, f-seam-leak",
+    })
+    void whatIsFoundOnAHornIsKnownByNameToo(String typed, String id) {
+        assertThat(Called.onHorns(SHIPPED).find(typed).id()).isEqualTo(id);
+    }
+
     @Test
     void whatMayBeSeveralIsAskedAboutWithNamesAndIds() {
         assertThatThrownBy(() -> Called.tasks(SHIPPED).find("pad"))

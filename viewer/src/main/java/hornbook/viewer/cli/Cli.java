@@ -1,6 +1,7 @@
 package hornbook.viewer.cli;
 
 import java.math.BigDecimal;
+import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine;
 
@@ -27,12 +28,20 @@ public final class Cli {
         }
     }
 
+    private static Path file(String text) {
+        if (text.isBlank()) {
+            throw new CommandLine.TypeConversionException("no file or folder is named: write its name");
+        }
+        return Path.of(text);
+    }
+
     /** The command that these words name; all commands with their help pages where they name none. */
     CommandLine line(String... words) {
         Frame frame = new Frame(around);
         CommandLine line = new CommandLine(new Root(new OpenCommand(frame, window)));
         line.addMixin("common", frame.options());
         new Commands(frame, window).into(line, List.of(words));
+        line.registerConverter(Path.class, Cli::file);
         line.registerConverter(BigDecimal.class, Numbers::decimal);
         line.registerConverter(Integer.class, Numbers::whole);
         line.registerConverter(Long.class, Numbers::number);

@@ -1,7 +1,10 @@
 package hornbook.viewer.cli;
 
+import hornbook.catalogue.called.Called;
 import hornbook.catalogue.entry.Catalogue;
-import hornbook.catalogue.entry.Nearest;
+import hornbook.catalogue.entry.Cup;
+import hornbook.catalogue.entry.Entry;
+import hornbook.catalogue.entry.MeasureTaken;
 import hornbook.catalogue.hornmap.Usualness;
 import hornbook.shared.job.Look;
 import hornbook.shared.shop.BadInput;
@@ -20,13 +23,13 @@ import picocli.CommandLine.Parameters;
         header = "Writes down what was seen or measured.",
         footer = "hornbook job find j-0240 finding-cup-id 31.2 --where cup-f --unit mm --tool tool-caliper")
 final class JobFind extends OnJob {
-    @Parameters(index = "1", paramLabel = "WHAT", description = "A trait, a finding, a fault or a quirk.")
+    @Parameters(index = "1", paramLabel = "WHAT", description = "A finding, a trait, a fault or a quirk, by name or id.")
     String what = "";
 
     @Parameters(index = "2", paramLabel = "VALUE", arity = "0..1", description = "As read; “found” if left out.")
     String value = "found";
 
-    @Option(names = "--where", paramLabel = "WHERE", description = "On the horn: a cup or key.")
+    @Option(names = "--where", paramLabel = "WHERE", description = "On the horn: a cup, as “low B”, or a key.")
     String where = "";
 
     @Option(names = "--unit", paramLabel = "UNIT", description = "Of a number: mm, in, g.")
@@ -51,21 +54,21 @@ final class JobFind extends OnJob {
     @Override
     Deed done(Workshop workshop) {
         Catalogue known = workshop.catalogue();
-        if (known.entry(what).isEmpty()) {
-            throw new BadInput("“" + what + "” is nothing that is known to be found on a horn: "
-                    + Nearest.of(what, known.ids())
-                            .map(near -> "did you mean " + near + "?")
-                            .orElse("look it up with “hornbook find”"));
-        }
-        refuse(workshop);
-        Deed done = workshop.jobBook().find(job, new Look(what, where, value, unit, left, tool, note));
-        outlier(workshop).ifPresent(frame::say);
+        Entry found = Called.onHorns(known).find(what);
+        String at = Called.cups(known).known(where).map(Cup::id).orElse(where);
+        refuse(workshop, found);
+        Deed done = workshop.jobBook().find(job, new Look(found.id(), at, value, unit, left, tool, note));
+        outlier(workshop, found.id(), at).ifPresent(frame::say);
         return done;
     }
 
-    private void refuse(Workshop workshop) {
+    private void refuse(Workshop workshop, Entry found) {
         if (!unit.isEmpty() && !NUMBER.matcher(value).matches()) {
             throw new BadInput("“" + value + "” " + unit + ": with a unit it has to be a number, as 31.2");
+        }
+        if (found instanceof MeasureTaken measure && !unit.isEmpty() && !fits(unit, measure.unit())) {
+            throw new BadInput("“" + measure.title() + "” is not read in “" + unit + "”"
+                    + (measure.unit() == null ? ": leave --unit out" : ": write --unit " + measure.unit()));
         }
         workshop.refuseNoCup(where);
         if (unit.equals("mm") && value.startsWith("-")) {
@@ -76,11 +79,15 @@ final class JobFind extends OnJob {
         }
     }
 
+    private static boolean fits(String unit, @Nullable String usual) {
+        return unit.equals(usual) || (unit.equals("in") && "mm".equals(usual));
+    }
+
     /** A value out of the usual is asked about, and kept. */
-    private Optional<String> outlier(Workshop workshop) {
+    private Optional<String> outlier(Workshop workshop, String found, String at) {
         return workshop.jobs()
                 .job(job)
-                .flatMap(card -> workshop.usuals().read(what, card.instrument(), where, value))
+                .flatMap(card -> workshop.usuals().read(found, card.instrument(), at, value))
                 .filter(Usualness::outside)
                 .filter(usual -> unit.isEmpty() || usual.unit().equals(unit))
                 .map(usual -> usual.question(value));
