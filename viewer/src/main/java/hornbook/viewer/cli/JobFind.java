@@ -23,7 +23,10 @@ import picocli.CommandLine.Parameters;
         header = "Writes down what was seen or measured.",
         footer = "hornbook job find j-0240 finding-cup-id 31.2 --where cup-f --unit mm --tool tool-caliper")
 final class JobFind extends OnJob {
-    @Parameters(index = "1", paramLabel = "WHAT", description = "A finding, a trait, a fault or a quirk, by name or id.")
+    @Parameters(
+            index = "1",
+            paramLabel = "WHAT",
+            description = "A finding, a trait, a fault or a quirk, by name or id.")
     String what = "";
 
     @Parameters(index = "2", paramLabel = "VALUE", arity = "0..1", description = "As read; “found” if left out.")

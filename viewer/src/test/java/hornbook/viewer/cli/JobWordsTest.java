@@ -25,7 +25,7 @@ class JobWordsTest {
         "finding-cup-id banana --unit mm, with a unit it has to be a number",
         "finding-cup-id 31.2 --unit mm --where cup-banana, there is no cup",
         "finding-cup-id 31.2 --unit mm --tool tool-none, there is no tool",
-        "finding-cup-idd 31.2 --unit mm, did you mean",
+        "finding-cup-idd 31.2 --unit mm, perhaps Cup inside diameter (finding-cup-id) is meant",
     })
     void whatCannotBeReadIsNotWrittenDown(String words, String told) {
         CalledCli called =

@@ -131,7 +131,7 @@ class StoriesTest {
         done("job", "find", "j-0240", "finding-tenon-od", "24.2", "--unit", "mm");
         assertThat(called.err.toString()).isEmpty();
         assertThat(run("job", "find", "j-0240", "finding-tenon-o", "24.2")).isEqualTo(ExitCode.BAD_INPUT);
-        assertThat(called.err.toString()).contains("did you mean finding-tenon-od?");
+        assertThat(called.err.toString()).contains("perhaps Neck tenon outside diameter (finding-tenon-od) is meant");
     }
 
     /** What the lots of a plan hold, all together. */
