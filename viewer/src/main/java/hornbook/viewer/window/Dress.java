@@ -9,6 +9,7 @@ import javafx.application.Application;
 import javafx.application.ColorScheme;
 import javafx.application.Platform;
 import javafx.scene.Scene;
+import javafx.stage.Window;
 
 /** Puts colours and size of type on a scene, and keeps the person's choice. */
 final class Dress {
@@ -28,7 +29,11 @@ final class Dress {
         this.folder = folder;
         this.settings = WindowSettings.read(folder);
         Application.setUserAgentStylesheet(new PrimerLight().getUserAgentStylesheet());
-        Platform.getPreferences().colorSchemeProperty().subscribe(this::apply);
+        // Only while the window shows: the toolkit outlives it and would keep all of it.
+        Platform.getPreferences()
+                .colorSchemeProperty()
+                .when(scene.windowProperty().flatMap(Window::showingProperty).orElse(false))
+                .subscribe(this::apply);
         scene.heightProperty().subscribe(this::resize);
         apply();
     }
