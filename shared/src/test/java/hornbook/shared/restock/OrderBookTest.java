@@ -144,7 +144,7 @@ class OrderBookTest {
         assertThat(line("lot-0001").orElseThrow().order()).isEqualTo(12);
         assertThatThrownBy(() -> book.lot("lot-0001", Verdict.AVOID, " ")).hasMessageContaining("needs its reason");
         assertThatThrownBy(() -> book.supplier("sup-v-none", Verdict.KEEP, "x"))
-                .hasMessageContaining("not in the books");
+                .hasMessageContaining("there is no supplier “sup-v-none”");
     }
 
     @Test
