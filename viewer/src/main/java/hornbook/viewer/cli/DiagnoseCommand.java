@@ -135,7 +135,8 @@ final class DiagnoseCommand implements Callable<Integer> {
         if (answer.next() != null) {
             print(out, answer.next());
             if (!answer.then().isEmpty()) {
-                out.println("then  " + String.join(", ", answer.then()));
+                out.println("then  "
+                        + answer.then().stream().map(id -> cause(answer, id)).collect(Collectors.joining("; ")));
             }
             out.printf(
                     "about %.0f min to find it, %.0f to find and cure it%n",
@@ -144,7 +145,7 @@ final class DiagnoseCommand implements Callable<Integer> {
             out.println(answer.advice().word().toUpperCase(Locale.ROOT) + "  " + answer.why());
         }
         if (answer.cure() != null) {
-            print(out, answer.cure());
+            print(out, answer.cure(), cause(answer, answer.cure().cause()));
         }
         found(out, answer);
         answer.remarks().forEach(remark -> out.println("! " + remark));
@@ -175,10 +176,18 @@ final class DiagnoseCommand implements Callable<Integer> {
         }
     }
 
-    private void print(PrintWriter out, Cure cure) {
+    private static String cause(DiagnoseAnswer answer, String id) {
+        return answer.causes().stream()
+                .filter(cause -> cause.id().equals(id))
+                .map(CauseLine::text)
+                .findFirst()
+                .orElse(id);
+    }
+
+    private void print(PrintWriter out, Cure cure, String cause) {
         out.printf(
-                "cure of %s: %s (%.0f to %.0f min a %s)%n",
-                cure.cause(), cure.remedy(), cure.minutesLow(), cure.minutesHigh(), cure.per());
+                "cure where %s: %s (%.0f to %.0f min a %s)%n",
+                cause, cure.remedy(), cure.minutesLow(), cure.minutesHigh(), cure.per());
         if (!cure.tasks().isEmpty()) {
             out.println("      hornbook job plan " + (job == null ? "JOB" : job) + " "
                     + cure.tasks().stream().map(TaskLine::id).collect(Collectors.joining(" "))

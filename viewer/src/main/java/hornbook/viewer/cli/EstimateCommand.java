@@ -134,7 +134,10 @@ final class EstimateCommand implements Callable<Integer> {
                         100 * line.share(),
                         line.title(),
                         line.count() > 1 ? " x" + line.count() : ""));
-        out.println("most of the doubt: " + answer.drives());
+        answer.lines().stream()
+                .filter(line -> line.task().equals(answer.drives()))
+                .findFirst()
+                .ifPresent(line -> out.println("most of the doubt: " + line.title()));
     }
 
     private static String hours(long minutes) {
