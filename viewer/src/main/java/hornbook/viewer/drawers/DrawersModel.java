@@ -23,6 +23,7 @@ public final class DrawersModel {
     private Consumer<DrawersView> listener = view -> {};
     private Consumer<String> labelled = drawer -> {};
     private DrawersView view = DrawersView.NOTHING;
+    private boolean pulling;
 
     /** @param hand what is done to the drawer that is open */
     public DrawersModel(Work work, Furniture furniture, Pull pull, HandModel hand) {
@@ -44,11 +45,11 @@ public final class DrawersModel {
         draw.accept(view);
     }
 
-    /** Asks again how the cabinets look, and what is in the open drawer. */
+    /** Asks again how the cabinets look, and what is in the open drawer unless another is being pulled. */
     void refresh() {
         askForShop();
         String open = view.open();
-        if (open != null) {
+        if (open != null && !pulling) {
             cards.ask(progress -> pull.drawer(open), ends(now -> opened(open, now)));
         }
     }
@@ -89,6 +90,7 @@ public final class DrawersModel {
      */
     public void open(String called, String lot, String then) {
         hand.leave();
+        pulling = true;
         cards.ask(progress -> pull.drawer(called), ends(card -> {
             opened(called, card);
             if (!lot.isEmpty()) {
@@ -107,6 +109,7 @@ public final class DrawersModel {
     }
 
     private void opened(String called, Optional<Opened> found) {
+        pulling = false;
         if (found.isEmpty()) {
             show(view.troubled("There is no drawer or place \u201c" + called + "\u201d in this shop."));
             return;
@@ -173,6 +176,7 @@ public final class DrawersModel {
             return false;
         }
         cards.cancel();
+        pulling = false;
         hand.close();
         show(view.closed());
         return true;
@@ -191,7 +195,10 @@ public final class DrawersModel {
     }
 
     private <A> Ends<A> ends(Consumer<A> answered) {
-        return new Ends<>(answered, thrown -> show(view.troubled(String.valueOf(thrown.getMessage()))));
+        return new Ends<>(answered, thrown -> {
+            pulling = false;
+            show(view.troubled(String.valueOf(thrown.getMessage())));
+        });
     }
 
     private void show(DrawersView now) {

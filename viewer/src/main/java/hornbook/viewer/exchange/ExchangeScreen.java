@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -41,6 +42,8 @@ public final class ExchangeScreen implements Screen {
     private final Button takeIt = new Button("Take the good rows");
     private final Button fix = new Button("Rows to fix\u2026");
     private final ReportPane report = new ReportPane();
+
+    private @Nullable ImportReport told;
 
     public ExchangeScreen(ExchangeModel model, SettingPane settings) {
         this.model = model;
@@ -137,6 +140,20 @@ public final class ExchangeScreen implements Screen {
         shown(fix, came != null && came.refused().stream().anyMatch(no -> no.row() > 0));
         if (came != null) {
             report.show(came, view.dry());
+        }
+        if (came != null && came != told) {
+            Platform.runLater(this::bringReportIntoView);
+        }
+        told = came;
+    }
+
+    /** What was read while its button was away had the view run on to what stands below. */
+    private void bringReportIntoView() {
+        root.layout();
+        double room = root.getViewportBounds().getHeight();
+        double over = steps.getHeight() - room;
+        if (over > 0) {
+            root.setVvalue(Math.clamp((report.getBoundsInParent().getMinY() - room / 4) / over, 0, 1));
         }
     }
 

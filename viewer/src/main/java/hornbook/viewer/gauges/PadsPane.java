@@ -63,6 +63,8 @@ final class PadsPane implements Pane {
         }
         if (view.answer() != null) {
             draw(view.answer(), nodes);
+        } else if (view.trouble() == null) {
+            nodes.add(Words.text("Laying the pads out\u2026", "quiet"));
         }
         sheet.answer(nodes);
     }
@@ -79,7 +81,8 @@ final class PadsPane implements Pane {
                 "big"));
         answer.shortages()
                 .forEach(s -> nodes.add(Words.text(
-                        "Short: " + s.size().toPlainString() + " mm for " + s.cup() + ". " + Words.sentence(s.why()),
+                        "Short: " + s.size().toPlainString() + " mm for " + s.cup()
+                                + (s.job() == null ? "" : " of " + s.job()) + ". " + Words.sentence(s.why()),
                         "banner")));
         nodes.add(new TrayDrawing(answer));
         answer.stranded().forEach(line -> nodes.add(Words.text(Words.sentence(line), "heed")));

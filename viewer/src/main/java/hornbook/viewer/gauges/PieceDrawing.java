@@ -92,10 +92,10 @@ final class PieceDrawing extends StackPane {
             return;
         }
         Line line = new Line(0, TOP - 8, to, TOP - 8);
-        Line end = new Line(to, TOP - 14, to, TOP + THICK + 6);
+        Line end = new Line(to, TOP - 8, to, TOP + THICK + 6);
         line.getStyleClass().add("tick");
         end.getStyleClass().add("cut");
-        Text words = new Text(4, TOP - 12, along.words());
+        Text words = new Text(4, TOP - 13, along.words());
         words.getStyleClass().add("tick-number");
         drawing.getChildren().addAll(line, end, words);
     }

@@ -14,7 +14,6 @@ import javafx.scene.text.Text;
 /** A screw's thread cut along its axis, to scale; over it, where asked, the hole of a look-alike. */
 final class ProfileDrawing extends StackPane {
     private static final double WIDTH = 560;
-    private static final double HEIGHT = 150;
     private static final double MARGIN = 14;
     private static final int FEWEST_TURNS = 4;
 
@@ -35,7 +34,7 @@ final class ProfileDrawing extends StackPane {
         int turns = Math.max(FEWEST_TURNS, (int) Math.floor(5 / screw.pitch()));
         ProfileDrawing drawn = new ProfileDrawing((turns + 0.4) * screw.pitch(), screw.major());
         drawn.body(screw, turns);
-        drawn.ruler((turns + 0.4) * screw.pitch());
+        drawn.ruler((turns + 0.4) * screw.pitch(), screw);
         drawn.setAccessibleText(String.format(
                 Locale.ROOT, "Thread cut along its axis: pitch %.3f mm, %.1f degrees", screw.pitch(), screw.angle()));
         return drawn;
@@ -48,7 +47,7 @@ final class ProfileDrawing extends StackPane {
         ProfileDrawing drawn = new ProfileDrawing(length, Math.max(screw.major(), hole.major()));
         drawn.body(screw, turns);
         drawn.over(hole, turns);
-        drawn.ruler(length);
+        drawn.ruler(length, screw);
         drawn.binding(bindsAfterTurns * screw.pitch(), screw.depth());
         double drift = Math.abs(screw.pitch() - hole.pitch());
         drawn.setAccessibleText(String.format(
@@ -63,7 +62,7 @@ final class ProfileDrawing extends StackPane {
         Polygon body = new Polygon();
         List<Corner> corners = screw.corners(turns);
         corners.forEach(corner -> body.getPoints().addAll(x(corner.along()), y(corner.out())));
-        double core = crest - 2.2 * screw.depth();
+        double core = core(screw);
         body.getPoints()
                 .addAll(
                         x(corners.getLast().along()),
@@ -72,6 +71,11 @@ final class ProfileDrawing extends StackPane {
                         y(core));
         body.getStyleClass().add("screw");
         drawing.getChildren().add(body);
+    }
+
+    /** How far out the drawn metal begins. */
+    private double core(Profile screw) {
+        return crest - 2.2 * screw.depth();
     }
 
     private void over(Profile hole, int turns) {
@@ -87,9 +91,9 @@ final class ProfileDrawing extends StackPane {
         drawing.getChildren().add(line);
     }
 
-    /** A millimetre scale below. */
-    private void ruler(double length) {
-        double base = HEIGHT - MARGIN;
+    /** A millimetre scale below the metal. */
+    private void ruler(double length, Profile screw) {
+        double base = y(core(screw)) + 6;
         for (int mm = 0; mm <= length; mm++) {
             Line tick = new Line(x(mm), base, x(mm), base + 6);
             tick.getStyleClass().add("tick");

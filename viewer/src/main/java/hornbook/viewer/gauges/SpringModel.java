@@ -48,7 +48,8 @@ public final class SpringModel {
                 progress -> springs.apply(asked.question(sizes.get())),
                 new Ends<>(
                         answer -> show(new SpringView(asked, answer, null)),
-                        thrown -> show(new SpringView(asked, null, String.valueOf(thrown.getMessage())))));
+                        thrown -> show(
+                                new SpringView(asked, null, Refusal.inFields(String.valueOf(thrown.getMessage()))))));
     }
 
     private void show(SpringView now) {

@@ -41,6 +41,9 @@ public final class ThreadModel {
             return;
         }
         view = new ThreadView(asked, view.answer(), view.overlay(), view.trouble());
+        if (view.answer() == null && view.trouble() == null) {
+            show(view);
+        }
         asking.ask(
                 progress -> answered(asked),
                 new Ends<>(
@@ -54,7 +57,8 @@ public final class ThreadModel {
         @Nullable ThreadAnswer answer = read.found().orElse(null);
         @Nullable
         Overlay overlay = answer == null ? null : tables.overlay(answer).orElse(null);
-        return new ThreadView(asked, answer, overlay, read.refusal().orElse(null));
+        return new ThreadView(
+                asked, answer, overlay, read.refusal().map(Refusal::inFields).orElse(null));
     }
 
     private void show(ThreadView now) {

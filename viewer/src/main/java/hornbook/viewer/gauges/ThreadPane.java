@@ -76,9 +76,14 @@ final class ThreadPane implements Pane {
         if (view.trouble() != null) {
             return List.of(Words.text(view.trouble(), "banner"));
         }
-        return view.answer() == null
-                ? List.of(Words.text("Measure across the crests; count turns over a length for the pitch.", "quiet"))
-                : new ThreadAnswers(view.answer(), view.overlay()).nodes();
+        if (view.answer() != null) {
+            return new ThreadAnswers(view.answer(), view.overlay()).nodes();
+        }
+        return List.of(Words.text(
+                view.asked().blank()
+                        ? "Measure across the crests; count turns over a length for the pitch."
+                        : "Looking in the tables of threads\u2026",
+                "quiet"));
     }
 
     @Override

@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import javafx.scene.shape.Rectangle;
 
-/** Bars by month on one scale; where there are two a month, the second is lighter. */
+/** Bars by month on one scale; where there are two a month, the second is an open one. */
 final class MonthPlot extends Plot {
     private static final double TALL = 150;
     private static final int MONTHS = 12;

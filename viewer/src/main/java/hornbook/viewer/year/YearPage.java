@@ -39,7 +39,7 @@ final class YearPage {
                                 year.spent().toPlainString()),
                 "found");
         year.remarks().forEach(remark -> add(Words.sentence(remark), "note"));
-        add("Jobs: came in (dark), went home (light)", "heading");
+        add("Jobs: came in (full), went home (open)", "heading");
         nodes.add(new MonthPlot(
                 "year-jobs", months(year, MonthLine::cameIn), months(year, MonthLine::done), "Came in and went home"));
         add("Hours clocked", "heading");

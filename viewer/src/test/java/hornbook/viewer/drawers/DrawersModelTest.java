@@ -5,9 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hornbook.shared.stock.CabinetPlan;
 import hornbook.shared.stock.DrawerFront;
 import hornbook.viewer.demo.DemoShop;
+import hornbook.viewer.hand.Pull;
+import hornbook.viewer.work.Work;
 import hornbook.viewer.workshop.Workshop;
 import java.nio.file.Path;
+import java.util.Objects;
 import java.util.Set;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -65,6 +71,24 @@ class DrawersModelTest {
         model.open("d-none");
         assertThat(model.view().open()).isNull();
         assertThat(model.view().trouble()).contains("d-none");
+    }
+
+    /** As when a lot is pulled from another screen: that comes into view, which has it ask again. */
+    @Test
+    void askingAgainLeavesTheDrawerThatIsBeingPulled() throws InterruptedException {
+        BlockingQueue<Runnable> shown = new LinkedBlockingQueue<>();
+        try (Work work = Work.beside(shown::add)) {
+            OnDemo demo = OnDemo.of(shop);
+            DrawersModel slow =
+                    new DrawersModel(work, shop.furniture(), new Pull(shop.stock(), shop.openJobs()), demo.hand());
+            slow.open("d-card-r1c1");
+            Objects.requireNonNull(shown.poll(1, TimeUnit.MINUTES)).run();
+            slow.open("d-card-r3c2", "lot-0178", "");
+            slow.refresh();
+            Objects.requireNonNull(shown.poll(1, TimeUnit.MINUTES)).run();
+            Objects.requireNonNull(shown.poll(1, TimeUnit.MINUTES)).run();
+            assertThat(slow.view().open()).isEqualTo("d-card-r3c2");
+        }
     }
 
     @Test

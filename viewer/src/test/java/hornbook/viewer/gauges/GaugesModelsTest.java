@@ -66,6 +66,15 @@ class GaugesModelsTest {
         assertThat(model.view().trouble()).isNull();
     }
 
+    @ParameterizedTest
+    @CsvSource({"SIZE, banana, Across the crests:", "FORM, 400, Angle:", "WALL, -1, Metal round a stripped hole:"})
+    void whatCannotBeReadIsNamedAsItsFieldIs(ThreadAsked.Field field, String typed, String named) {
+        ThreadModel model = threads();
+        model.change(a -> a.with(ThreadAsked.Field.SIZE, "2.95"));
+        model.change(a -> a.with(field, typed));
+        assertThat(model.view().trouble()).startsWith(named).contains(typed);
+    }
+
     /** ISO 68-1: depth of a screw's thread 0.6134 of the pitch; the drawing's flanks stand at the angle. */
     @Test
     void theDrawnFlankHasItsAngle() {

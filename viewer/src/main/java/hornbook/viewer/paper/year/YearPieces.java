@@ -42,7 +42,7 @@ record YearPieces(Catalogue catalogue) {
 
     List<Piece> of(YearAnswer year, HonestyAnswer estimates) {
         List<Piece> pieces = new ArrayList<>();
-        pieces.add(new Headline("Jobs: came in (dark), went home (open)", HEAD));
+        pieces.add(new Headline("Jobs: came in (full), went home (open)", HEAD));
         pieces.add(new MonthBars(months(year, MonthLine::cameIn), months(year, MonthLine::done), MONTHS_TALL));
         pieces.add(new Headline("Hours clocked", HEAD));
         pieces.add(new MonthBars(months(year, m -> m.minutes() / MINUTES), List.of(), MONTHS_TALL));
