@@ -71,7 +71,11 @@ public final class FindModel {
     }
 
     private void answered(String text, Answer answer) {
+        boolean again = text.equals(view.text());
         show(FindView.of(text, answer.hits(), answer.asOf(), view.card()));
+        if (!again) {
+            close();
+        }
         light.accept(drawers());
     }
 
@@ -91,11 +95,16 @@ public final class FindModel {
     }
 
     void step(int rows) {
-        show(view.choosing(view.chosen() + rows));
+        choose(view.chosen() + rows);
     }
 
+    /** An open card goes: keys that act would else mean it and not the hit that is lit. */
     void choose(int hit) {
+        int before = view.chosen();
         show(view.choosing(hit));
+        if (view.chosen() != before) {
+            close();
+        }
     }
 
     /** Opens the chosen hit. */

@@ -93,6 +93,23 @@ class FindModelTest {
                 .isEqualTo(model.view().hits().get(1).id());
     }
 
+    /** A key that acts means what is lit: never a card left open from what was looked for before. */
+    @Test
+    void anOpenCardGoesWhenOtherHitsComeOrAreChosen() {
+        model.typed("corvane disc 19");
+        model.open();
+        model.typed("halverick resonator nut");
+        assertThat(model.view().card()).isNull();
+        assertThat(model.lying().orElseThrow().lot())
+                .isEqualTo(model.view().hits().getFirst().id());
+        model.open();
+        model.step(1);
+        assertThat(model.view().card()).isNull();
+        model.open();
+        model.refresh();
+        assertThat(model.view().card()).isNotNull();
+    }
+
     @Test
     void stepsStayWithinTheList() {
         model.typed("spanner");
