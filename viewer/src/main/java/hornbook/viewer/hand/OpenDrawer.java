@@ -78,6 +78,7 @@ public final class OpenDrawer extends VBox {
         form.show(view.ask());
         boolean other = card != null && !card.id().equals(shown);
         boolean answered = asking && view.ask() == null;
+        boolean asked = !asking && view.ask() != null;
         shown = card == null ? "" : card.id();
         asking = view.ask() != null;
         if (card != null && !asking && (other || answered)) {
@@ -85,6 +86,20 @@ public final class OpenDrawer extends VBox {
         }
         if (other) {
             scroll.setVvalue(0);
+        }
+        if (asked || (other && asking)) {
+            Platform.runLater(this::lotsAtTheTop);
+        }
+    }
+
+    /** A question leaves little room above it: what lies there is worth more of it than what was said of it. */
+    private void lotsAtTheTop() {
+        applyCss();
+        layout();
+        double over = inside.getHeight() - scroll.getViewportBounds().getHeight();
+        int first = Math.max(0, model.view().chosen());
+        if (over > 0 && first < tiles.size()) {
+            scroll.setVvalue(Math.clamp(tiles.get(first).getBoundsInParent().getMinY() / over, 0, 1));
         }
     }
 
